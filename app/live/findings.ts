@@ -1,0 +1,15 @@
+import { create } from "zustand";
+import type { Access, Garden, Snag, Takeoff } from "../../src/index.ts";
+
+/** What the engine says of the garden on the screen. */
+export interface Findings {
+  /** The garden these are about; an older one for the moment until the newest is done. */
+  readonly of: Garden | null;
+  /** Most serious first. */
+  readonly snags: readonly Snag[];
+  readonly takeoff: Takeoff | null;
+  readonly access: Access | null;
+}
+
+/** The last findings. `analysis.ts` writes them; the plan, the ledger and the build sheet read them. */
+export const useFindings = create<Findings>()(() => ({ of: null, snags: [], takeoff: null, access: null }));

@@ -1,0 +1,174 @@
+import { create } from "zustand";
+import { applyOps, type Garden, type ItemId, type Op } from "../../src/index.ts";
+
+/** An earlier or later garden, and what was done between it and its neighbour ("Move Salads"). */
+interface Step {
+  readonly garden: Garden;
+  readonly label: string;
+}
+
+export type Leaf = "snags" | "takeoff" | "sun" | "year-round" | "site";
+
+/** What part of the plan the window shows: the plan point at its top left corner, and pixels per mm. */
+export interface View {
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+}
+
+const MOST_STEPS = 200;
+
+export interface EditorState {
+  /** The garden as last committed. What is shown is `draft ?? garden`: see `shownGarden`. */
+  readonly garden: Garden;
+  /** The garden while a gesture runs; null between gestures. */
+  readonly draft: Garden | null;
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
+  readonly selection: ReadonlySet<ItemId>;
+  /** Key of the snag being looked at. */
+  readonly activeSnag: string | null;
+  /** Id of the barrow's thing that waits for a tap on the plan. */
+  readonly placing: string | null;
+  readonly leaf: Leaf;
+  readonly view: View;
+  /** The last thing worth telling a screen reader; `count` makes the same words twice two messages. */
+  readonly message: { readonly text: string; readonly count: number };
+
+  /** Commits changes as one step of history. A broken op throws and leaves everything as it was. */
+  commit(label: string, ops: readonly Op[]): void;
+  /** Shows changes to the committed garden without committing them. Each call starts from the committed garden. */
+  preview(ops: readonly Op[]): void;
+  /** Ends a gesture: its draft becomes one step of history. */
+  commitPreview(label: string): void;
+  dropPreview(): void;
+  undo(): void;
+  redo(): void;
+  select(ids: Iterable<ItemId>): void;
+  toggleSelected(id: ItemId): void;
+  lookAt(snagKey: string | null): void;
+  pick(barrowId: string | null): void;
+  turnTo(leaf: Leaf): void;
+  setView(view: View): void;
+  say(text: string): void;
+  /** Puts another garden on the board: history and selection start anew. */
+  open(garden: Garden): void;
+}
+
+/** The garden on the screen: the draft while a gesture runs. */
+export const shownGarden = (state: Pick<EditorState, "garden" | "draft">): Garden =>
+  state.draft ?? state.garden;
+
+const NOTHING: ReadonlySet<ItemId> = new Set();
+
+/** Makes an editor of a garden; the page has one (see `use-editor.ts`), each test its own. */
+export const createEditor = (first: Garden) =>
+  create<EditorState>()((set, get) => {
+    /** Selection without the things that are gone. */
+    const stillThere = (garden: Garden, selection: ReadonlySet<ItemId>): ReadonlySet<ItemId> => {
+      const left = garden.items.filter(({ id }) => selection.has(id)).map(({ id }) => id);
+      return left.length === selection.size ? selection : new Set(left);
+    };
+
+    const step = (label: string, garden: Garden) => {
+      const { garden: before, past, selection } = get();
+      set({
+        garden,
+        draft: null,
+        past: [...past, { garden: before, label }].slice(-MOST_STEPS),
+        future: [],
+        selection: stillThere(garden, selection),
+      });
+    };
+
+    return {
+      garden: first,
+      draft: null,
+      past: [],
+      future: [],
+      selection: NOTHING,
+      activeSnag: null,
+      placing: null,
+      leaf: "snags",
+      view: { x: 0, y: 0, scale: 0.05 },
+      message: { text: "", count: 0 },
+
+      commit(label, ops) {
+        const garden = applyOps(get().garden, ops);
+        if (garden !== get().garden) step(label, garden);
+      },
+      preview(ops) {
+        set({ draft: applyOps(get().garden, ops) });
+      },
+      commitPreview(label) {
+        const { draft, garden } = get();
+        if (draft && draft !== garden) step(label, draft);
+        else set({ draft: null });
+      },
+      dropPreview() {
+        set({ draft: null });
+      },
+      undo() {
+        const { past, future, garden, selection } = get();
+        const last = past.at(-1);
+        if (!last) return;
+        set({
+          garden: last.garden,
+          draft: null,
+          past: past.slice(0, -1),
+          future: [{ garden, label: last.label }, ...future],
+          selection: stillThere(last.garden, selection),
+        });
+        get().say(`Undone: ${last.label}`);
+      },
+      redo() {
+        const { past, future, garden, selection } = get();
+        const next = future[0];
+        if (!next) return;
+        set({
+          garden: next.garden,
+          draft: null,
+          past: [...past, { garden, label: next.label }],
+          future: future.slice(1),
+          selection: stillThere(next.garden, selection),
+        });
+        get().say(`Done again: ${next.label}`);
+      },
+      select(ids) {
+        set({ selection: new Set(ids) });
+      },
+      toggleSelected(id) {
+        const selection = new Set(get().selection);
+        if (!selection.delete(id)) selection.add(id);
+        set({ selection });
+      },
+      lookAt(activeSnag) {
+        set({ activeSnag });
+      },
+      pick(placing) {
+        set({ placing });
+      },
+      turnTo(leaf) {
+        set({ leaf });
+      },
+      setView(view) {
+        set({ view });
+      },
+      say(text) {
+        set({ message: { text, count: get().message.count + 1 } });
+      },
+      open(garden) {
+        set({
+          garden,
+          draft: null,
+          past: [],
+          future: [],
+          selection: NOTHING,
+          activeSnag: null,
+          placing: null,
+        });
+      },
+    };
+  });
+
+export type Editor = ReturnType<typeof createEditor>;

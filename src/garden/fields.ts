@@ -1,0 +1,84 @@
+import * as v from "valibot";
+
+/** Building bricks of the document's schema: what a number, a place or a name in a garden may be. */
+
+/** 1 km either way: far beyond any yard, near enough that arithmetic on it stays exact to the micrometre. */
+export const FARTHEST = 1_000_000;
+const LONGEST_NAME = 80;
+
+const finite = v.pipe(v.number("must be a number"), v.finite("must be a finite number"));
+
+export const coordinate = v.pipe(
+  finite,
+  v.minValue(-FARTHEST, "lies more than 1 km away"),
+  v.maxValue(FARTHEST, "lies more than 1 km away"),
+);
+/** A size of something that is there: above zero, at most 1 km. */
+export const size = v.pipe(finite, v.gtValue(0, "must be above 0"), v.maxValue(FARTHEST, "is over 1 km"));
+/** A size that may be nothing at all. */
+export const sizeOrNone = v.pipe(
+  finite,
+  v.minValue(0, "must not be negative"),
+  v.maxValue(FARTHEST, "is over 1 km"),
+);
+export const degrees = v.pipe(
+  finite,
+  v.minValue(-360, "must be within ±360"),
+  v.maxValue(360, "must be within ±360"),
+);
+/** A part of a whole, 0 to 1. */
+export const share = v.pipe(finite, v.minValue(0, "must be at least 0"), v.maxValue(1, "must be at most 1"));
+export const money = v.pipe(finite, v.minValue(0, "must not be negative"), v.maxValue(1e9, "is too large"));
+export const count = (most: number) =>
+  v.pipe(
+    v.number("must be a number"),
+    v.integer("must be a whole number"),
+    v.minValue(1, "must be at least 1"),
+    v.maxValue(most, `must be at most ${most}`),
+  );
+
+export const point = v.pipe(
+  v.strictTuple([coordinate, coordinate], "must be two numbers, x and y"),
+  v.readonly(),
+);
+const MOST_CORNERS = 400;
+export const points = (least: number) =>
+  v.pipe(
+    v.array(point, "must be a list of points"),
+    v.minLength(least, `needs at least ${least} points`),
+    v.maxLength(MOST_CORNERS, `has more than ${MOST_CORNERS} points`),
+    v.readonly(),
+  );
+
+export const text = v.pipe(
+  v.string("must be text"),
+  v.maxLength(LONGEST_NAME, `is longer than ${LONGEST_NAME} letters`),
+);
+
+export const itemIdField = v.pipe(
+  v.string("must be text"),
+  v.regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "must be 1 to 40 small letters, digits or dashes"),
+  v.brand("ItemId"),
+);
+export type ItemId = v.InferOutput<typeof itemIdField>;
+
+/**
+ * Mints an item's id from plain text.
+ * @throws RangeError if it is not 1 to 40 small letters, digits or dashes
+ */
+export function itemId(raw: string): ItemId {
+  const result = v.safeParse(itemIdField, raw);
+  if (!result.success) throw new RangeError(`not an item id: "${raw}"`);
+  return result.output;
+}
+
+/** What every kind of thing has: who it is and where it stands. */
+export const standing = {
+  id: itemIdField,
+  /** What the gardener calls it; may be empty, then the kind's word stands in for it. */
+  name: text,
+  /** The middle of its own frame on the plan, mm. */
+  at: point,
+  /** Degrees clockwise as seen. */
+  turn: degrees,
+};

@@ -1,0 +1,278 @@
+import { FOOT, INCH } from "../units/length.ts";
+import type { Garden } from "./garden.ts";
+import { practice, published, type Source } from "./source.ts";
+
+export interface Limit {
+  /** The words in the Site leaf. */
+  readonly label: string;
+  readonly default: number;
+  readonly unit: "mm" | "ratio" | "h" | "years";
+  readonly source: Source;
+}
+
+const ADA = (section: string) => published(`2010 ADA Standards for Accessible Design, ${section}`);
+
+/** Every limit the rules hold a garden to. The gardener may change each one in the Site leaf. */
+export const LIMITS = {
+  // Reach
+  reach: {
+    label: "Reach from a standing edge",
+    default: 24 * INCH,
+    unit: "mm",
+    source: practice(
+      "24 in from one side, 48 in from both: most guides; UF/IFAS Extension ENH1211 gives 2 ft",
+    ),
+  },
+  seatedReach: {
+    label: "Reach from a wheelchair, one side",
+    default: 24 * INCH,
+    unit: "mm",
+    source: ADA("308.3.2: side reach over an obstruction at most 24 in deep, applied to a bed by analogy"),
+  },
+  childReach: {
+    label: "A child's reach",
+    default: 18 * INCH,
+    unit: "mm",
+    source: practice("18 in from one side, 36 in from both: most guides"),
+  },
+  seatedRim: {
+    label: "Highest rim for a seated gardener",
+    default: 34 * INCH,
+    unit: "mm",
+    source: ADA("308.3.2: obstruction at most 34 in high"),
+  },
+  seatedSoil: {
+    label: "Lowest soil for a seated gardener",
+    default: 15 * INCH,
+    unit: "mm",
+    source: ADA("308.3.1: low side reach at least 15 in above the ground"),
+  },
+  knees: {
+    label: "Knee room under a table bed",
+    default: 27 * INCH,
+    unit: "mm",
+    source: ADA("306.3: knee clearance to 27 in"),
+  },
+  // Ways
+  standingRoom: {
+    label: "Room to stand at a bed",
+    default: 18 * INCH,
+    unit: "mm",
+    source: practice("18 in on foot; Colorado State Extension GardenNotes 713 gives walkways of 18 to 24 in"),
+  },
+  kneelingWay: {
+    label: "Path to kneel in",
+    default: 24 * INCH,
+    unit: "mm",
+    source: practice(
+      "24 in to kneel; UF/IFAS Extension ENH1211 and Colorado State Extension give 18 to 24 in",
+    ),
+  },
+  barrowWay: {
+    label: "Main way for a barrow",
+    default: 36 * INCH,
+    unit: "mm",
+    source: practice("36 in for a wheelbarrow"),
+  },
+  together: {
+    label: "Built together below a gap of",
+    default: 2 * INCH,
+    unit: "mm",
+    source: practice("a gap this small is a joint, not a path"),
+  },
+  kitchenWalk: {
+    label: "Walk to the kitchen door",
+    default: 100 * FOOT,
+    unit: "mm",
+    source: practice("within 100 ft a garden is used daily"),
+  },
+  hose: {
+    label: "Hose from the tap",
+    default: 50 * FOOT,
+    unit: "mm",
+    source: practice(
+      "a 50 ft hose; UF/IFAS Extension ENH1211 asks for a water source close by without a number",
+    ),
+  },
+  // Wheelchair
+  wheelchairWay: { label: "Wheelchair way", default: 36 * INCH, unit: "mm", source: ADA("403.5.1") },
+  wheelchairPinch: {
+    label: "Wheelchair way at a short pinch",
+    default: 32 * INCH,
+    unit: "mm",
+    source: ADA("403.5.1 exception: 32 in for at most 24 in"),
+  },
+  wheelchairPinchRun: {
+    label: "Longest short pinch",
+    default: 24 * INCH,
+    unit: "mm",
+    source: ADA("403.5.1 exception"),
+  },
+  wheelchairPinchApart: {
+    label: "Between two pinches",
+    default: 48 * INCH,
+    unit: "mm",
+    source: ADA("403.5.1 exception"),
+  },
+  wheelchairGate: {
+    label: "Clear opening of gate or door",
+    default: 32 * INCH,
+    unit: "mm",
+    source: ADA("404.2.3"),
+  },
+  turnElement: {
+    label: "Turn rule applies to beds narrower than",
+    default: 48 * INCH,
+    unit: "mm",
+    source: ADA("403.5.2"),
+  },
+  turnApproach: {
+    label: "Way before and after a half turn",
+    default: 42 * INCH,
+    unit: "mm",
+    source: ADA("403.5.2"),
+  },
+  turnAt: { label: "Way at a half turn", default: 48 * INCH, unit: "mm", source: ADA("403.5.2") },
+  turnAtException: {
+    label: "Way at a half turn between 36 in ways",
+    default: 60 * INCH,
+    unit: "mm",
+    source: ADA("403.5.2 exception"),
+  },
+  turningCircle: {
+    label: "Turning circle",
+    default: 60 * INCH,
+    unit: "mm",
+    source: ADA("304.3.1; ICC A117.1-2017 asks for 67 in, from memory"),
+  },
+  passingEvery: {
+    label: "Passing space at least every",
+    default: 200 * FOOT,
+    unit: "mm",
+    source: ADA("403.5.3"),
+  },
+  passingSpace: { label: "Passing space", default: 60 * INCH, unit: "mm", source: ADA("403.5.3") },
+  runningSlope: {
+    label: "Slope along a wheelchair way",
+    default: 1 / 20,
+    unit: "ratio",
+    source: ADA("403.3"),
+  },
+  crossSlope: {
+    label: "Slope across a wheelchair way",
+    default: 1 / 48,
+    unit: "ratio",
+    source: ADA("403.3"),
+  },
+  // Sun
+  sun: {
+    label: "Direct sun wanted",
+    default: 6,
+    unit: "h",
+    source: published("UF/IFAS Extension ENH1211: 6 to 8 hours"),
+  },
+  sunLeast: {
+    label: "Direct sun needed at least",
+    default: 4,
+    unit: "h",
+    source: practice("below 4 hours few vegetables crop"),
+  },
+  // Soil
+  hardDepth: {
+    label: "Soil over paving",
+    default: 12 * INCH,
+    unit: "mm",
+    source: practice("12 in at least over paving"),
+  },
+  openDepth: {
+    label: "Soil over good ground",
+    default: 6 * INCH,
+    unit: "mm",
+    source: published("Ohio State University Extension, raised-bed vegetable gardening: 6 in at least"),
+  },
+  allMixTo: {
+    label: "All mix up to",
+    default: 12 * INCH,
+    unit: "mm",
+    source: practice("shallow beds are filled with mix throughout"),
+  },
+  layeredFrom: {
+    label: "Layered fill from",
+    default: 24 * INCH,
+    unit: "mm",
+    source: practice("tall beds may hold wood below and at least 12 in of mix on top"),
+  },
+  layeredMix: {
+    label: "Mix on top of a layered fill",
+    default: 12 * INCH,
+    unit: "mm",
+    source: practice("at least the top 12 in of mix"),
+  },
+  // Frame
+  stakeEvery: {
+    label: "Stakes along a board side every",
+    default: 4 * FOOT,
+    unit: "mm",
+    source: practice("every 4 to 6 ft along the side"),
+  },
+  tiesFrom: {
+    label: "Ties across from a soil height of",
+    default: 18 * INCH,
+    unit: "mm",
+    source: practice("taller beds need cross ties"),
+  },
+  engineerFrom: {
+    label: "Ask a professional from a wall height of",
+    default: 24 * INCH,
+    unit: "mm",
+    source: published(
+      "2009 IRC R404.4: design above 24 in of unbalanced fill; later editions and local codes differ",
+    ),
+  },
+  // Place
+  gateClear: {
+    label: "Kept clear before a gate or door",
+    default: 36 * INCH,
+    unit: "mm",
+    source: practice("room to open, step and set down a barrow"),
+  },
+  tapClear: {
+    label: "Kept clear round a tap",
+    default: 18 * INCH,
+    unit: "mm",
+    source: practice("room for a watering can and a hand"),
+  },
+  rootZone: {
+    label: "Tree roots reach, times the crown's radius",
+    default: 2,
+    unit: "ratio",
+    source: published(
+      "University of Florida IFAS: roots 2 to 3 times the dripline; NC State Extension Gardener Handbook fig. 11-29: 2",
+    ),
+  },
+  walnut: {
+    label: "Black walnut poisons to",
+    default: 50 * FOOT,
+    unit: "mm",
+    source: published("Ohio State University Extension HYG-1148: 50 to 60 ft, up to 80 ft"),
+  },
+  oldPaint: {
+    label: "Away from old painted walls",
+    default: 10 * FOOT,
+    unit: "mm",
+    source: practice("about 10 ft; only a soil test proves anything"),
+  },
+} as const satisfies Record<string, Limit>;
+
+export type LimitId = keyof typeof LIMITS;
+export type Limits = Readonly<Record<LimitId, number>>;
+
+export const limitIds = Object.keys(LIMITS) as LimitId[];
+
+export const isLimitId = (id: string): id is LimitId => Object.hasOwn(LIMITS, id);
+
+/** The limits this garden is held to: the gardener's own where changed, the defaults otherwise. */
+export function limitsOf(garden: Pick<Garden, "limits">): Limits {
+  const held = limitIds.map((id) => [id, garden.limits[id] ?? LIMITS[id].default] as const);
+  return Object.fromEntries(held) as Limits;
+}

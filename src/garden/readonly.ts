@@ -1,0 +1,3 @@
+export type DeepReadonly<T> = T extends string | number | boolean | null | undefined
+  ? T
+  : { readonly [K in keyof T]: DeepReadonly<T[K]> };

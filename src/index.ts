@@ -1,0 +1,17 @@
+/**
+ * The public face of the engine, and the only file of it that `app/` imports. Pure functions on plain data: nothing
+ * here touches the page, the clock or chance.
+ */
+
+export { type ItemId, itemId } from "./garden/fields.ts";
+export { type Frame, frameOf, wallSize } from "./garden/frame.ts";
+export type { Garden, Gardener, GardenPrices, Site } from "./garden/garden.ts";
+export { type Item, type ItemOf, type Kind, unreachable } from "./garden/item.ts";
+export { LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
+export type { Op } from "./garden/op.ts";
+export { applyOps } from "./garden/operations.ts";
+export { outlineOf } from "./garden/outline.ts";
+export type { Source } from "./garden/source.ts";
+export type { Shape } from "./geometry/shape.ts";
+export type { Box, Point, Region, Ring } from "./geometry/types.ts";
+export type { Units } from "./units/length.ts";

@@ -1,0 +1,18 @@
+import type { Access } from "../access/types.ts";
+import type { Garden, Gardener, Site } from "../garden/garden.ts";
+import type { Item } from "../garden/item.ts";
+import type { Limits } from "../garden/limits.ts";
+import type { Takeoff } from "../takeoff/types.ts";
+import type { Units } from "../units/length.ts";
+
+/** Everything a rule may ask for. Each is computed at most once a check, and only if some rule needs it. */
+export interface Facts {
+  readonly garden: Garden;
+  readonly items: readonly Item[];
+  readonly site: Site;
+  readonly gardener: Gardener;
+  readonly limits: Limits;
+  readonly units: Units;
+  readonly access: Access;
+  readonly takeoff: Takeoff;
+}
