@@ -1,0 +1,18 @@
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./App.tsx";
+import { boot } from "./boot.ts";
+import "./style/lettering.css";
+import "./style/tokens.css";
+import "./style/base.css";
+import "./style/frame.css";
+
+const root = document.getElementById("root");
+if (!root) throw new Error("index.html has lost its root");
+
+await boot();
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);
