@@ -4,6 +4,7 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   plugins: [react()],
   test: {
+    reporters: ["default", "./tests/plain-reporter.ts"],
     projects: [
       {
         extends: true,

@@ -1,6 +1,8 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
 import type { Reporter, TestModule } from "vitest/node";
 
-/** Closes a run with one plain line that any script can read. */
+/** Leaves the tally of a run in the file that `scripts/test.mjs` names. */
 export default class PlainReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[]): void {
     let passed = 0;
@@ -13,6 +15,10 @@ export default class PlainReporter implements Reporter {
         if (state === "failed") failed++;
       }
     }
-    console.log(`\nunit and component tests: ${passed} passed, ${failed} failed`);
+    console.log(`\nengine and components: ${passed} passed, ${failed} failed`);
+    const file = process.env.TALLY_FILE;
+    if (!file) return;
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, JSON.stringify({ passed, failed }));
   }
 }
