@@ -3,11 +3,13 @@
  * here touches the page, the clock or chance.
  */
 
+export { emptyGarden } from "./garden/empty-garden.ts";
 export { type ItemId, itemId } from "./garden/fields.ts";
 export { type Frame, frameOf, wallSize } from "./garden/frame.ts";
 export type { Garden, Gardener, GardenPrices, Site } from "./garden/garden.ts";
 export { type Item, type ItemOf, type Kind, unreachable } from "./garden/item.ts";
 export { LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
+export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-item.ts";
 export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";

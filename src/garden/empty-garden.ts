@@ -1,0 +1,49 @@
+import type { Ring } from "../geometry/types.ts";
+import { FOOT, INCH, type Units } from "../units/length.ts";
+import { FORMAT, type Garden, VERSION } from "./garden.ts";
+
+const rectangle = (width: number, length: number): Ring => [
+  [0, 0],
+  [width, 0],
+  [width, length],
+  [0, length],
+];
+
+const ground = { cover: "lawn", contaminated: false, burrowing: "none", slope: 0, falls: 0 } as const;
+const climate = { winter: "freezing", lastFrost: null, firstFrost: null } as const;
+const gardener = { kneeling: true, barrow: true, wheelchair: false, child: false } as const;
+
+const shared = {
+  format: FORMAT,
+  version: VERSION,
+  name: "New yard",
+  gardener,
+  limits: {},
+  items: [],
+} as const;
+
+// What is sold and assumed differs with the units; nobody is asked before they can begin, and all of it can be
+// changed under Site. Latitudes are where many such gardens lie, until the gardener gives their own.
+const EMPTY: Readonly<Record<Units, Garden>> = {
+  us: {
+    ...shared,
+    units: "us",
+    paper: "letter",
+    site: { north: 0, place: "", latitude: 40, longitude: -95, ground, ...climate },
+    cutting: { kerf: INCH / 8, stockLengths: [8 * FOOT, 10 * FOOT, 12 * FOOT, 16 * FOOT] },
+    prices: { currency: "USD", asOf: null, own: {} },
+    yard: rectangle(40 * FOOT, 30 * FOOT),
+  },
+  metric: {
+    ...shared,
+    units: "metric",
+    paper: "a4",
+    site: { north: 0, place: "", latitude: 52, longitude: 5, ground, ...climate },
+    cutting: { kerf: 3, stockLengths: [2400, 3000, 3600, 4800] },
+    prices: { currency: "EUR", asOf: null, own: {} },
+    yard: rectangle(12_000, 9_000),
+  },
+};
+
+/** A yard with nothing in it yet: 40 by 30 ft or 12 by 9 m, north up. */
+export const emptyGarden = (units: Units): Garden => EMPTY[units];
