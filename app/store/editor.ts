@@ -26,6 +26,8 @@ export interface EditorState {
   readonly past: readonly Step[];
   readonly future: readonly Step[];
   readonly selection: ReadonlySet<ItemId>;
+  /** The yard's own outline is selected: its corners can be dragged. Never together with things. */
+  readonly yardSelected: boolean;
   /** Key of the snag being looked at. */
   readonly activeSnag: string | null;
   /** Id of the barrow's thing that waits for a tap on the plan. */
@@ -37,6 +39,8 @@ export interface EditorState {
 
   /** Commits changes as one step of history. A broken op throws and leaves everything as it was. */
   commit(label: string, ops: readonly Op[]): void;
+  /** Adds changes to the last step, so that a run of key presses is one step. Without a step it throws. */
+  amend(ops: readonly Op[]): void;
   /** Shows changes to the committed garden without committing them. Each call starts from the committed garden. */
   preview(ops: readonly Op[]): void;
   /** Ends a gesture: its draft becomes one step of history. */
@@ -46,6 +50,7 @@ export interface EditorState {
   redo(): void;
   select(ids: Iterable<ItemId>): void;
   toggleSelected(id: ItemId): void;
+  selectYard(): void;
   lookAt(snagKey: string | null): void;
   pick(barrowId: string | null): void;
   turnTo(leaf: Leaf): void;
@@ -87,6 +92,7 @@ export const createEditor = (first: Garden) =>
       past: [],
       future: [],
       selection: NOTHING,
+      yardSelected: false,
       activeSnag: null,
       placing: null,
       leaf: "snags",
@@ -96,6 +102,12 @@ export const createEditor = (first: Garden) =>
       commit(label, ops) {
         const garden = applyOps(get().garden, ops);
         if (garden !== get().garden) step(label, garden);
+      },
+      amend(ops) {
+        const { past, garden: before, selection } = get();
+        if (past.length === 0) throw new RangeError("there is no step to add to");
+        const garden = applyOps(before, ops);
+        set({ garden, draft: null, future: [], selection: stillThere(garden, selection) });
       },
       preview(ops) {
         set({ draft: applyOps(get().garden, ops) });
@@ -135,12 +147,15 @@ export const createEditor = (first: Garden) =>
         get().say(`Done again: ${next.label}`);
       },
       select(ids) {
-        set({ selection: new Set(ids) });
+        set({ selection: new Set(ids), yardSelected: false });
       },
       toggleSelected(id) {
         const selection = new Set(get().selection);
         if (!selection.delete(id)) selection.add(id);
-        set({ selection });
+        set({ selection, yardSelected: false });
+      },
+      selectYard() {
+        set({ selection: NOTHING, yardSelected: true });
       },
       lookAt(activeSnag) {
         set({ activeSnag });
@@ -164,6 +179,7 @@ export const createEditor = (first: Garden) =>
           past: [],
           future: [],
           selection: NOTHING,
+          yardSelected: false,
           activeSnag: null,
           placing: null,
         });
