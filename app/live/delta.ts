@@ -14,10 +14,12 @@ export interface GardenDelta {
 }
 
 export function deltaOf(before: Garden | null, after: Garden): GardenDelta {
-  if (!before) return { rest: withoutItems(after), order: after.items.map(({ id }) => id), changed: after.items };
+  if (!before)
+    return { rest: withoutItems(after), order: after.items.map(({ id }) => id), changed: after.items };
   const known = new Set(before.items);
   const sameOrder =
-    before.items.length === after.items.length && before.items.every((item, i) => item.id === after.items[i]?.id);
+    before.items.length === after.items.length &&
+    before.items.every((item, i) => item.id === after.items[i]?.id);
   return {
     rest: sameRest(before, after) ? null : withoutItems(after),
     order: sameOrder ? null : after.items.map(({ id }) => id),
