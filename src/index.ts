@@ -14,6 +14,20 @@ export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";
 export type { Source } from "./garden/source.ts";
+export { boundsOf, centroid, clockwise, contains, signedArea } from "./geometry/ring.ts";
 export type { Shape } from "./geometry/shape.ts";
 export type { Box, Point, Region, Ring } from "./geometry/types.ts";
-export type { Units } from "./units/length.ts";
+export {
+  add,
+  cross,
+  distance,
+  dot,
+  midpoint,
+  placed,
+  scale,
+  subtract,
+  turned,
+  turnedAbout,
+  unplaced,
+} from "./geometry/vector.ts";
+export { FOOT, INCH, SAME_LENGTH, type Units } from "./units/length.ts";
