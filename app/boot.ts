@@ -18,7 +18,7 @@ export async function boot(): Promise<void> {
   });
   const shelf = database && { put: (garden: StoredGarden) => database.put("gardens", garden) };
   const keeper = createKeeper(useEditor, shelf, now, newId);
-  provideGardens(createGardens(useEditor, database, keeper, now, newId));
+  provideGardens(createGardens(useEditor, database, keeper, newId));
 
   const first = await firstGarden(database);
   useEditor.getState().open(first.garden);

@@ -24,7 +24,6 @@ export function createGardens(
   editor: Editor,
   database: Database | null,
   keeper: Keeper,
-  now: () => number,
   newId: () => string,
 ): Gardens {
   /** Nothing leaves the board before it is kept. */
