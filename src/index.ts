@@ -30,4 +30,7 @@ export {
   turnedAbout,
   unplaced,
 } from "./geometry/vector.ts";
+export { checkGarden } from "./rules/check-garden.ts";
+export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
+export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
 export { FOOT, INCH, SAME_LENGTH, type Units } from "./units/length.ts";

@@ -1,6 +1,7 @@
 import type { Access } from "../access/types.ts";
 import type { Garden, Gardener, Site } from "../garden/garden.ts";
 import type { Item } from "../garden/item.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
 import type { Takeoff } from "../takeoff/types.ts";
 import type { Units } from "../units/length.ts";
@@ -9,6 +10,7 @@ import type { Units } from "../units/length.ts";
 export interface Facts {
   readonly garden: Garden;
   readonly items: readonly Item[];
+  readonly beds: readonly Bed[];
   readonly site: Site;
   readonly gardener: Gardener;
   readonly limits: Limits;

@@ -1,4 +1,5 @@
 import type { ItemId } from "../garden/fields.ts";
+import type { LimitId } from "../garden/limits.ts";
 import type { Op } from "../garden/op.ts";
 import type { Source } from "../garden/source.ts";
 import type { Point } from "../geometry/types.ts";
@@ -52,6 +53,8 @@ export interface Rule<K extends keyof Facts = keyof Facts> {
   /** Why the gardener should care. How to put it right belongs in `waysOut`. */
   readonly why: string;
   readonly source: Source;
+  /** The limits it holds a garden to, all of which the gardener may change; none if not given. */
+  readonly limits?: readonly LimitId[];
   /** The facts this rule may see. The runner computes these once for all rules and passes nothing else. */
   readonly needs: readonly K[];
   check(facts: Pick<Facts, K>): Finding[];

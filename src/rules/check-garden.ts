@@ -1,0 +1,85 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Garden } from "../garden/garden.ts";
+import { boundsOf } from "../geometry/ring.ts";
+import { factsAbout, only } from "./compute-facts.ts";
+import type { Facts } from "./facts.ts";
+import { RULES } from "./index.ts";
+import type { Finding, Grade, Rule, Snag } from "./rule.ts";
+
+const SERIOUSNESS: Readonly<Record<Grade, number>> = { must: 0, should: 1, note: 2 };
+
+/**
+ * Holds a garden to every rule.
+ *
+ * A rule that breaks down takes no other rule with it: what it would have said is replaced by a note that this could
+ * not be checked, so that silence never passes for a clean plan.
+ *
+ * @param known facts that have been worked out already about this very garden (its access, its takeoff), so that they
+ *   are not worked out twice
+ * @param rules all of them unless told otherwise
+ * @returns most serious first, then in the order of the rules, then in the order of the things they are about
+ */
+export function checkGarden(
+  garden: Garden,
+  known: Partial<Pick<Facts, "access" | "takeoff">> = {},
+  rules: readonly Rule[] = RULES,
+): Snag[] {
+  const facts = factsAbout(garden, known);
+  const snags = rules.flatMap((rule) => snagsOf(rule, facts));
+  return inOrder(snags, garden, rules);
+}
+
+function snagsOf(rule: Rule, facts: Facts): Snag[] {
+  try {
+    return withOwnKeys(rule.check(only(facts, rule.needs)).map((finding) => snagFrom(rule, finding)));
+  } catch (error) {
+    return [snagFrom(rule, notChecked(rule, facts.garden, error))];
+  }
+}
+
+const snagFrom = (rule: Rule, finding: Finding): Snag => ({
+  ...finding,
+  key: `${rule.id}:${finding.itemIds.join("+")}`,
+  rule: rule.id,
+  grade: finding.grade ?? rule.grade,
+  why: rule.why,
+  source: rule.source,
+});
+
+/** A rule may find two things wrong with the same things: the second is told apart by its number. */
+function withOwnKeys(snags: readonly Snag[]): Snag[] {
+  const seen = new Map<string, number>();
+  return snags.map((snag) => {
+    const nth = (seen.get(snag.key) ?? 0) + 1;
+    seen.set(snag.key, nth);
+    return nth === 1 ? snag : { ...snag, key: `${snag.key}:${nth}` };
+  });
+}
+
+function notChecked(rule: Rule, { yard }: Garden, error: unknown): Finding {
+  const { minX, minY, maxX, maxY } = boundsOf(yard);
+  return {
+    grade: "note",
+    itemIds: [],
+    at: [[(minX + maxX) / 2, (minY + maxY) / 2]],
+    measured: 0,
+    limit: 1,
+    unit: "count",
+    title: `Could not be checked: ${rule.id}`,
+    detail: `Look for yourself whether this holds: ${rule.promise} (${error instanceof Error ? error.message : String(error)})`,
+    waysOut: [],
+  };
+}
+
+function inOrder(snags: readonly Snag[], { items }: Garden, rules: readonly Rule[]): Snag[] {
+  const itemOrder = new Map<ItemId, number>(items.map(({ id }, index) => [id, index]));
+  const ruleOrder = new Map(rules.map(({ id }, index) => [id, index]));
+  const place = ({ itemIds: [first] }: Snag) => (first === undefined ? -1 : (itemOrder.get(first) ?? -1));
+  // Sorting is stable: what a rule finds about the same thing keeps the rule's own order.
+  return snags.toSorted(
+    (a, b) =>
+      SERIOUSNESS[a.grade] - SERIOUSNESS[b.grade] ||
+      (ruleOrder.get(a.rule) ?? 0) - (ruleOrder.get(b.rule) ?? 0) ||
+      place(a) - place(b),
+  );
+}
