@@ -1,0 +1,26 @@
+/**
+ * Which file checks which published case, and which cases are left out and why. `coverage.test.ts` fails for a case
+ * that is in neither list, in both, or claimed by a file that does not mention it.
+ */
+export const CLAIMS: Readonly<Record<string, readonly string[]>> = {
+  "structure.test.ts": [
+    ...["RK-01", "RK-02", "RK-03", "RK-04", "RK-05"],
+    ...["BR-01", "BR-02", "BR-03", "BR-04", "BR-05"],
+    ...["ST-01", "ST-02", "ST-03", "LD-01", "LD-02", "SC-01"],
+  ],
+};
+
+const HERBICIDE = "the pot test belongs to the upkeep calendar, which is not built yet";
+const LIFTING = "lifting limits are printed as a caution in words; the equation is not worked out";
+const LEAD =
+  "the garden holds no soil lead figure: ground is contaminated or not, as the gardener's test says";
+
+export const LEFT_OUT: Readonly<Record<string, string>> = {
+  "HB-01": HERBICIDE,
+  "HB-02": HERBICIDE,
+  "HB-03": HERBICIDE,
+  "NI-01": LIFTING,
+  "NI-02": LIFTING,
+  "LD-PB": LEAD,
+  "LD-PB2": LEAD,
+};
