@@ -33,4 +33,18 @@ export {
 export { checkGarden } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
+export {
+  formatArea,
+  formatBulk,
+  formatHours,
+  formatMoney,
+  formatRatio,
+  formatShare,
+  formatVolume,
+  formatWeight,
+} from "./units/format-figure.ts";
+export { formatDistance, formatLength, formatShort } from "./units/format-length.ts";
 export { FOOT, INCH, SAME_LENGTH, type Units } from "./units/length.ts";
+export { LengthError } from "./units/length-error.ts";
+export { parseLength } from "./units/parse-length.ts";
+export { parseRatio } from "./units/parse-ratio.ts";
