@@ -3,6 +3,17 @@
  * here touches the page, the clock or chance.
  */
 
+export {
+  CROP_SOURCE_CODES,
+  CROP_SOURCES,
+  CROPS,
+  type Crop,
+  cropById,
+  type Range,
+  type RootClass,
+} from "./crops/crop-table.ts";
+export { type Below, ROOT_RUN_SOURCES, rootRun } from "./crops/root-run.ts";
+export { type CropId, isCropId } from "./garden/crop-ids.ts";
 export { emptyGarden } from "./garden/empty-garden.ts";
 export { type ItemId, itemId } from "./garden/fields.ts";
 export { type Frame, frameOf, wallSize } from "./garden/frame.ts";

@@ -1,7 +1,9 @@
 import * as v from "valibot";
+import { CROP_IDS, isCropId } from "../crop-ids.ts";
 import { count, share, size, sizeOrNone, standing, text } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 import { shapeField } from "../shape-field.ts";
+import { boardSize } from "../timber-sizes.ts";
 
 /** The frame round the soil. Heights of board walls follow from dressed sizes, so they are not stored. */
 export const wallField = v.variant(
@@ -10,7 +12,13 @@ export const wallField = v.variant(
     v.strictObject({
       made: v.literal("boards"),
       /** A row of the timber table by its trade name, such as "2x6" or "38x150". */
-      board: text,
+      board: v.pipe(
+        text,
+        v.check(
+          (name) => boardSize(name) !== null,
+          "is not a board of the timber table, such as 2x6 or 47x150",
+        ),
+      ),
       /** A row of the timber species table, such as "douglas-fir". */
       timber: text,
       courses: count(12),
@@ -69,7 +77,10 @@ export const bedSchema = v.strictObject({
   fill: fillField,
   mulch: mulchField,
   /** Ids of rows of the crop table, in the order given. */
-  crops: v.array(text),
+  crops: v.pipe(
+    v.array(v.pipe(text, v.check(isCropId, "is not a crop of the crop table")), "must be a list of crops"),
+    v.maxLength(CROP_IDS.length, `has more than ${CROP_IDS.length} crops`),
+  ),
   /** Height above the soil of the trellis that stands in the bed, mm; null for none. */
   trellis: v.nullable(size),
   /** A table bed stands on legs: height of the underside of its soil box, mm; null for a bed on the ground. */

@@ -1,0 +1,67 @@
+/**
+ * The crops a bed may list, by id of their row in the crop table. They stand here, not beside the table, because the
+ * document is checked against them where it enters; the table cannot be compiled without a row for each.
+ */
+export const CROP_IDS = [
+  "tomato",
+  "pepper",
+  "eggplant",
+  "potato",
+  "bean-bush",
+  "bean-pole",
+  "bean-lima",
+  "pea",
+  "corn-sweet",
+  "cucumber",
+  "squash-summer",
+  "squash-winter",
+  "pumpkin",
+  "cantaloupe",
+  "watermelon",
+  "carrot",
+  "beet",
+  "radish",
+  "turnip",
+  "rutabaga",
+  "parsnip",
+  "onion-bulb",
+  "onion-green",
+  "garlic",
+  "leek",
+  "lettuce-leaf",
+  "lettuce-head",
+  "spinach",
+  "chard",
+  "kale",
+  "collards",
+  "mustard",
+  "arugula",
+  "cabbage",
+  "cabbage-chinese",
+  "broccoli",
+  "cauliflower",
+  "brussels-sprouts",
+  "kohlrabi",
+  "celery",
+  "okra",
+  "sweet-potato",
+  "asparagus",
+  "strawberry",
+  "basil",
+  "parsley",
+  "cilantro",
+  "dill",
+  "fennel",
+  "chives",
+  "thyme",
+  "oregano",
+  "sage",
+  "rosemary",
+  "mint",
+] as const;
+
+export type CropId = (typeof CROP_IDS)[number];
+
+const known: ReadonlySet<string> = new Set(CROP_IDS);
+
+export const isCropId = (id: string): id is CropId => known.has(id);
