@@ -1,0 +1,39 @@
+import { create } from "zustand";
+import type { ItemId, Point } from "../../../src/index.ts";
+import type { Guide } from "./constraints.ts";
+
+/** A line or an outline that is being drawn point by point. */
+export interface Drawing {
+  readonly points: readonly Point[];
+  /** Where the next point would come to lie; null while the hand is off the plan. */
+  readonly next: Point | null;
+}
+
+/** What lies over the plan while the hand works; nothing of it is part of the garden. */
+export interface Marks {
+  readonly guides: readonly Guide[];
+  /** Two opposite corners of the box of a box select, on the plan. */
+  readonly box: readonly [Point, Point] | null;
+  /** Things a gesture has hold of: their distances to their neighbours are shown. */
+  readonly held: readonly ItemId[];
+  /** A size or an angle told at a place on the plan while it changes. */
+  readonly readout: { readonly at: Point; readonly text: string } | null;
+  readonly drawing: Drawing | null;
+  /** Corner last taken hold of, to be removed by Delete; id null for the yard's. */
+  readonly corner: { readonly id: ItemId | null; readonly index: number } | null;
+}
+
+export const NO_MARKS: Marks = {
+  guides: [],
+  box: null,
+  held: [],
+  readout: null,
+  drawing: null,
+  corner: null,
+};
+
+export const createMarks = () => create<Marks>()(() => NO_MARKS);
+export type MarksStore = ReturnType<typeof createMarks>;
+
+/** The marks of the page's one plan. */
+export const useMarks = createMarks();
