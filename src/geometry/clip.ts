@@ -60,6 +60,10 @@ export const thickened = (line: readonly Point[], width: number, ends: "butt" | 
     ),
   );
 
+/** Ground that an outline sweeps over when it is carried along another with its origin on that; its inside not counted. */
+export const swept = (outline: Ring, along: Ring): Ring[] =>
+  fromPaths(Clipper.minkowskiSum(toPath(outline), toPath(along), true));
+
 /** Sorts rings into outer rings with the holes that lie in them. */
 export function regionsOf(rings: readonly Ring[], contains: (ring: Ring, point: Point) => boolean): Region[] {
   const outers = rings.filter((ring) => signedArea(ring) > 0);
