@@ -100,7 +100,8 @@ function pointInBoth(first: Ring, second: Ring): Point | null {
   return null;
 }
 
-function outlinesCross(first: Ring, second: Ring): Point | null {
+/** A point at which two outlines cross each other, or null where they only touch or stand apart. */
+export function outlinesCross(first: Ring, second: Ring): Point | null {
   const far = boxOf(second);
   let a = first.at(-1);
   for (const b of first) {
