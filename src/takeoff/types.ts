@@ -33,6 +33,8 @@ export interface CutPlan {
   readonly lowerBound: number;
   /** True where this cost is known to be the least there is. */
   readonly proven: boolean;
+  /** Pieces no board can hold, or for which limited stock runs out: not in the boards nor in the cost. */
+  readonly uncut: readonly Piece[];
 }
 
 /** One line of the shopping list. */
