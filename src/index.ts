@@ -18,6 +18,7 @@ export { emptyGarden } from "./garden/empty-garden.ts";
 export { type ItemId, itemId } from "./garden/fields.ts";
 export { type Frame, frameOf, wallSize } from "./garden/frame.ts";
 export type { Garden, Gardener, GardenPrices, Site } from "./garden/garden.ts";
+export { GardenFileError, readGarden, readGardenText, writeGarden } from "./garden/garden-file.ts";
 export { type Item, type ItemOf, type Kind, unreachable } from "./garden/item.ts";
 export { LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
 export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-item.ts";

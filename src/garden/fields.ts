@@ -8,10 +8,14 @@ const LONGEST_NAME = 80;
 
 const finite = v.pipe(v.number("must be a number"), v.finite("must be a finite number"));
 
+/** JSON has no minus zero: kept as plain zero, so that a garden read back equals the one written. */
+const plainZero = v.transform((value: number) => value + 0);
+
 export const coordinate = v.pipe(
   finite,
   v.minValue(-FARTHEST, "lies more than 1 km away"),
   v.maxValue(FARTHEST, "lies more than 1 km away"),
+  plainZero,
 );
 /** A size of something that is there: above zero, at most 1 km. */
 export const size = v.pipe(finite, v.gtValue(0, "must be above 0"), v.maxValue(FARTHEST, "is over 1 km"));
@@ -20,15 +24,27 @@ export const sizeOrNone = v.pipe(
   finite,
   v.minValue(0, "must not be negative"),
   v.maxValue(FARTHEST, "is over 1 km"),
+  plainZero,
 );
 export const degrees = v.pipe(
   finite,
   v.minValue(-360, "must be within ±360"),
   v.maxValue(360, "must be within ±360"),
+  plainZero,
 );
 /** A part of a whole, 0 to 1. */
-export const share = v.pipe(finite, v.minValue(0, "must be at least 0"), v.maxValue(1, "must be at most 1"));
-export const money = v.pipe(finite, v.minValue(0, "must not be negative"), v.maxValue(1e9, "is too large"));
+export const share = v.pipe(
+  finite,
+  v.minValue(0, "must be at least 0"),
+  v.maxValue(1, "must be at most 1"),
+  plainZero,
+);
+export const money = v.pipe(
+  finite,
+  v.minValue(0, "must not be negative"),
+  v.maxValue(1e9, "is too large"),
+  plainZero,
+);
 export const count = (most: number) =>
   v.pipe(
     v.number("must be a number"),

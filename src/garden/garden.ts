@@ -2,11 +2,12 @@ import * as v from "valibot";
 import { coordinate, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
 import { itemSchema } from "./item.ts";
 import { groundFactsField } from "./kinds/ground.ts";
+import { isLimitId } from "./limits.ts";
 import type { DeepReadonly } from "./readonly.ts";
 
 export const FORMAT = "bedwright-garden";
 export const VERSION = 1;
-const MOST_ITEMS = 2000;
+export const MOST_ITEMS = 2000;
 
 const isoDate = v.pipe(v.string("must be text"), v.isoDate("must be a date such as 2027-04-26"));
 const monthDay = v.pipe(
@@ -69,7 +70,7 @@ export const gardenSchema = v.strictObject({
   site: siteSchema,
   gardener: gardenerSchema,
   /** Limits the gardener has changed, by id of the limits table. All others stand at their defaults. */
-  limits: v.record(v.string(), sizeOrNone),
+  limits: v.record(v.pipe(v.string(), v.check(isLimitId, "is not a limit")), sizeOrNone),
   cutting: cuttingSchema,
   prices: pricesSchema,
   /** The outline of the plot, on the plan. */

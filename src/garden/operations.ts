@@ -1,9 +1,12 @@
 import * as v from "valibot";
+import type { Point } from "../geometry/types.ts";
 import { add, turnedAbout } from "../geometry/vector.ts";
-import type { ItemId } from "./fields.ts";
-import { type Garden, gardenSchema } from "./garden.ts";
-import { type Item, itemSchema } from "./item.ts";
+import { checkItem, yardProblem } from "./check-item.ts";
+import { degrees, type ItemId, point } from "./fields.ts";
+import { type Garden, gardenerSchema, gardenSchema, MOST_ITEMS, pricesSchema, siteSchema } from "./garden.ts";
+import type { Item } from "./item.ts";
 import type { Op } from "./op.ts";
+import { problemOf, problemText } from "./problem.ts";
 
 /**
  * Applies changes one after another: the one door for every change to a garden.
@@ -26,35 +29,40 @@ function applyOp(garden: Garden, op: Op): Garden {
       indexOf(garden, op.id);
       return { ...garden, items: garden.items.filter((item) => item.id !== op.id) };
     case "move":
-      return changed(garden, op.id, (item) => ({ ...item, at: add(item.at, op.by) }));
+      return changed(garden, op.id, (item) => standing(item, add(item.at, op.by), item.turn));
     case "turn":
-      return changed(garden, op.id, (item) => ({
-        ...item,
-        at: op.about ? turnedAbout(item.at, op.about, op.by) : item.at,
-        turn: wholeTurnLess(item.turn + op.by),
-      }));
+      return changed(garden, op.id, (item) =>
+        standing(
+          item,
+          op.about ? turnedAbout(item.at, op.about, op.by) : item.at,
+          wholeTurnLess(item.turn + op.by),
+        ),
+      );
     case "set":
       if ("id" in op.changes || "kind" in op.changes)
         throw new RangeError("a thing keeps its id and its kind");
-      return changed(garden, op.id, (item) => ({ ...item, ...op.changes }));
+      return changed(garden, op.id, (item) => checkedItem({ ...item, ...op.changes }));
     case "reorder":
       return reordered(garden, op.id, op.index);
     case "set-yard":
-      return checked({ ...garden, yard: op.yard });
+      return { ...garden, yard: checkedYard(op.yard) };
     case "set-site":
-      return checked({ ...garden, site: { ...garden.site, ...op.changes } });
+      return { ...garden, site: checked(siteSchema, { ...garden.site, ...op.changes }, "site") };
     case "set-gardener":
-      return checked({ ...garden, gardener: { ...garden.gardener, ...op.changes } });
-    case "set-limit":
-      return checked({ ...garden, limits: withEntry(garden.limits, op.limit, op.value) });
+      return {
+        ...garden,
+        gardener: checked(gardenerSchema, { ...garden.gardener, ...op.changes }, "gardener"),
+      };
+    case "set-limit": {
+      const limits = withEntry(garden.limits, op.limit, op.value);
+      return { ...garden, limits: checked(gardenSchema.entries.limits, limits, "limits") };
+    }
     case "set-price": {
       const own = withEntry(garden.prices.own, op.key, op.value);
-      return checked({ ...garden, prices: { ...garden.prices, own } });
+      return { ...garden, prices: checked(pricesSchema, { ...garden.prices, own }, "prices") };
     }
-    case "set-garden": {
-      const { prices, ...changes } = op.changes;
-      return checked({ ...garden, ...changes, prices: { ...garden.prices, ...prices } });
-    }
+    case "set-garden":
+      return { ...garden, ...checked(headSchema, { ...headOf(garden), ...headChanges(garden, op) }) };
     default: {
       const never: never = op;
       throw new RangeError(`unknown change ${JSON.stringify(never)}`);
@@ -71,16 +79,17 @@ function indexOf(garden: Garden, id: ItemId): number {
 function added(garden: Garden, item: Item, index: number): Garden {
   if (garden.items.some(({ id }) => id === item.id))
     throw new RangeError(`"${item.id}" is already in this garden`);
+  if (garden.items.length >= MOST_ITEMS) throw new RangeError(`a garden holds at most ${MOST_ITEMS} things`);
   if (!Number.isInteger(index) || index < 0 || index > garden.items.length) {
     throw new RangeError(`no place ${index} in an order of ${garden.items.length}`);
   }
   return { ...garden, items: garden.items.toSpliced(index, 0, item) };
 }
 
-function changed(garden: Garden, id: ItemId, change: (item: Item) => unknown): Garden {
+function changed(garden: Garden, id: ItemId, change: (item: Item) => Item): Garden {
   const index = indexOf(garden, id);
   const before = garden.items[index]!;
-  return { ...garden, items: garden.items.with(index, checkedItem(change(before))) };
+  return { ...garden, items: garden.items.with(index, change(before)) };
 }
 
 function reordered(garden: Garden, id: ItemId, index: number): Garden {
@@ -97,25 +106,40 @@ function withEntry(record: Readonly<Record<string, number>>, key: string, value:
   return value === null ? rest : { ...rest, [key]: value };
 }
 
-/** Within (-360, 360), as the document keeps turns. */
-const wholeTurnLess = (degrees: number): number => ((degrees % 360) + 360) % 360;
+/** Within [0, 360), as the document keeps turns. */
+const wholeTurnLess = (angle: number): number => ((angle % 360) + 360) % 360;
 
-function checkedItem(item: unknown): Item {
-  const result = v.safeParse(itemSchema, item);
-  if (!result.success) throw new RangeError(broken(result.issues[0]));
-  return result.output as Item;
+// A drag moves things many times a second: what does not change with the place is not checked again.
+const standing = (item: Item, at: Point, turn: number): Item => ({
+  ...item,
+  at: checked(point, at, "at"),
+  turn: checked(degrees, turn, "turn"),
+});
+
+function checkedItem(raw: unknown): Item {
+  const result = checkItem(raw);
+  if ("problem" in result) throw new RangeError(problemText(result.problem));
+  return result.item;
 }
 
-function checked(garden: unknown): Garden {
-  const result = v.safeParse(v.omit(gardenSchema, ["items"]), withoutItems(garden as Garden));
-  if (!result.success) throw new RangeError(broken(result.issues[0]));
-  return garden as Garden;
+function checkedYard(raw: Garden["yard"]): Garden["yard"] {
+  const yard = checked(gardenSchema.entries.yard, raw, "yard");
+  const problem = yardProblem(yard);
+  if (problem) throw new RangeError(problemText(problem));
+  return yard;
 }
 
-function withoutItems({ items: _, ...rest }: Garden) {
-  return rest;
+const headSchema = v.pick(gardenSchema, ["name", "units", "paper", "cutting", "prices"]);
+
+const headOf = ({ name, units, paper, cutting, prices }: Garden) => ({ name, units, paper, cutting, prices });
+
+function headChanges(garden: Garden, { changes }: Extract<Op, { op: "set-garden" }>) {
+  const { prices, ...head } = changes;
+  return prices ? { ...head, prices: { ...garden.prices, ...prices } } : head;
 }
 
-function broken(issue: v.BaseIssue<unknown>): string {
-  return `${v.getDotPath(issue) ?? "value"} ${issue.message}`;
+function checked<S extends v.GenericSchema>(schema: S, value: unknown, under?: string): v.InferOutput<S> {
+  const result = v.safeParse(schema, value, { abortEarly: true });
+  if (!result.success) throw new RangeError(problemText(problemOf(result.issues[0], under ? [under] : [])));
+  return result.output;
 }

@@ -1,0 +1,63 @@
+import {
+  BARROW,
+  emptyGarden,
+  freshId,
+  type Garden,
+  type Item,
+  newItem,
+  type Units,
+} from "../../src/index.ts";
+
+/**
+ * A garden with one of everything the barrow holds, in rows, and with every field that may differ from a new garden's
+ * set to something else. What it looks like does not matter; that nothing of it gets lost does.
+ */
+export function fullGarden(units: Units): Garden {
+  const items: Item[] = [];
+  for (const [i, { preset }] of BARROW.entries()) {
+    const at = [1500 + (i % 5) * 4321.5, 2500 + Math.floor(i / 5) * 5678.25] as const;
+    items.push({
+      ...newItem(preset, { id: freshId({ items }, preset), at, units }),
+      name: `The ${preset}`,
+      turn: i * 7.5,
+    });
+  }
+  const bed = items.find((item) => item.kind === "bed");
+  if (!bed) throw new RangeError("the barrow has no bed");
+  const walls = [
+    { made: "metal", height: 430, thickness: 0.8 },
+    { made: "fabric", height: 310 },
+    { made: "masonry", unitLength: 390, unitHeight: 190, thickness: 140, courses: 2 },
+    { made: "mound", height: 205 },
+  ] as const;
+  for (const [i, wall] of walls.entries()) {
+    items.push({
+      ...bed,
+      id: freshId({ items }, "bed"),
+      at: [30_000 + i * 1700, -4000.125],
+      wall,
+      bottom: { mesh: { opening: 12.7 }, liner: i % 2 === 0 ? "fabric" : "sheet" },
+      fill: { way: "layered", mixDepth: 310, belowRim: 13, compostShare: 0.25, tested: true },
+      mulch: { material: "straw", depth: 55 },
+      crops: ["tomato", "lettuce-head"],
+      trellis: 1830,
+      legs: i === 0 ? 690 : null,
+    });
+  }
+  const empty = emptyGarden(units);
+  return {
+    ...empty,
+    name: "One of everything",
+    site: {
+      ...empty.site,
+      place: 'Quoted "somewhere"\n[1,\n  2\n]',
+      north: -12.5,
+      winter: "mild",
+      lastFrost: "04-26",
+    },
+    gardener: { kneeling: false, barrow: false, wheelchair: true, child: true },
+    limits: { reach: 555, passingEvery: 0 },
+    prices: { ...empty.prices, asOf: "2026-10-02", own: { "board:2x6:douglas-fir:8ft": 9.75 } },
+    items,
+  };
+}
