@@ -208,7 +208,33 @@ export const LIMITS = {
     unit: "mm",
     source: practice("at least the top 12 in of mix"),
   },
+  meshForGophers: {
+    label: "Mesh against gophers and moles",
+    default: INCH / 2,
+    unit: "mm",
+    source: practice(
+      "1/2 in; UC ANR Master Gardeners allow 3/4 in. Measured wire centre to wire centre (ASTM A740)",
+    ),
+  },
+  meshForVoles: {
+    label: "Mesh against voles and rats",
+    default: INCH / 4,
+    unit: "mm",
+    source: practice("1/4 in"),
+  },
+  bedSlope: {
+    label: "Bed levelled by hand up to a slope of",
+    default: 1 / 20,
+    unit: "ratio",
+    source: practice("beyond about 1:20 soil and water run to the low end; the bed is stepped or cut in"),
+  },
   // Frame
+  bow: {
+    label: "A board may bow by",
+    default: INCH / 2,
+    unit: "mm",
+    source: practice("about 1/2 in in 8 ft still looks straight; twice that and joints open"),
+  },
   stakeEvery: {
     label: "Stakes along a board side every",
     default: 4 * FOOT,
@@ -255,6 +281,12 @@ export const LIMITS = {
     default: 50 * FOOT,
     unit: "mm",
     source: published("Ohio State University Extension HYG-1148: 50 to 60 ft, up to 80 ft"),
+  },
+  walnutCaution: {
+    label: "Black walnut may poison to",
+    default: 80 * FOOT,
+    unit: "mm",
+    source: published("Ohio State University Extension HYG-1148: up to 80 ft for a mature tree"),
   },
   oldPaint: {
     label: "Away from old painted walls",

@@ -1,4 +1,6 @@
+import { placeOf } from "../access/place.ts";
 import type { Garden } from "../garden/garden.ts";
+import { groundsUnder } from "../garden/ground-under.ts";
 import { limitsOf } from "../garden/limits.ts";
 import type { Facts } from "./facts.ts";
 
@@ -17,6 +19,8 @@ const COMPUTE: Computing = {
   gardener: ({ gardener }) => gardener,
   limits: limitsOf,
   units: ({ units }) => units,
+  grounds: groundsUnder,
+  place: placeOf,
   access: notYet("access"),
   takeoff: notYet("takeoff"),
 };

@@ -1,5 +1,8 @@
+import type { Place } from "../access/place.ts";
 import type { Access } from "../access/types.ts";
+import type { ItemId } from "../garden/fields.ts";
 import type { Garden, Gardener, Site } from "../garden/garden.ts";
+import type { GroundUnder } from "../garden/ground-under.ts";
 import type { Item } from "../garden/item.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
@@ -15,6 +18,10 @@ export interface Facts {
   readonly gardener: Gardener;
   readonly limits: Limits;
   readonly units: Units;
+  /** What each bed stands on. */
+  readonly grounds: ReadonlyMap<ItemId, readonly GroundUnder[]>;
+  /** What stands in the way of what. */
+  readonly place: Place;
   readonly access: Access;
   readonly takeoff: Takeoff;
 }

@@ -1,0 +1,24 @@
+import type { Item, Kind } from "./item.ts";
+
+/** What each kind is called where a thing has no name of its own. */
+const KIND_WORDS: Readonly<Record<Kind, string>> = {
+  bed: "Bed",
+  path: "Path",
+  ground: "Ground",
+  house: "House",
+  shed: "Shed",
+  wall: "Wall",
+  fence: "Fence",
+  tree: "Tree",
+  gate: "Gate",
+  door: "Door",
+  tap: "Tap",
+  "keep-clear": "Keep-clear",
+};
+
+/** What the gardener calls a thing; its kind, with the number its id ends in, where it has no name ("Bed 3"). */
+export function nameOf({ name, kind, id }: Pick<Item, "name" | "kind" | "id">): string {
+  if (name.trim() !== "") return name;
+  const number = /-(\d+)$/.exec(id)?.[1];
+  return number ? `${KIND_WORDS[kind]} ${number}` : KIND_WORDS[kind];
+}
