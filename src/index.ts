@@ -3,6 +3,17 @@
  * here touches the page, the clock or chance.
  */
 
+export type {
+  Access,
+  BedAccess,
+  Gap,
+  Purpose,
+  Route,
+  Side,
+  TurningSpace,
+  Way,
+  WheelchairAccess,
+} from "./access/types.ts";
 export {
   CROP_SOURCE_CODES,
   CROP_SOURCES,
@@ -13,6 +24,7 @@ export {
   type RootClass,
 } from "./crops/crop-table.ts";
 export { type Below, ROOT_RUN_SOURCES, rootRun } from "./crops/root-run.ts";
+export { EXAMPLES, type Example } from "./examples/index.ts";
 export { type CropId, isCropId } from "./garden/crop-ids.ts";
 export { emptyGarden } from "./garden/empty-garden.ts";
 export { type ItemId, itemId } from "./garden/fields.ts";

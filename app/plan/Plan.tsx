@@ -1,0 +1,60 @@
+import type Konva from "konva";
+import { useRef } from "react";
+import { Stage } from "react-konva/lib/ReactKonvaCore";
+import { useEditor } from "../store/use-editor.ts";
+import { DraftLayer } from "./DraftLayer.tsx";
+import { FindingsLayer } from "./FindingsLayer.tsx";
+import { GroundLayer } from "./GroundLayer.tsx";
+import { HandsLayer } from "./hands/HandsLayer.tsx";
+import { useHands } from "./hands/use-hands.ts";
+import { NorthArrow } from "./NorthArrow.tsx";
+import { PlanList } from "./PlanList.tsx";
+import { usePlanSize } from "./plan-size.ts";
+import { Rulers } from "./rulers/Rulers.tsx";
+import { ScaleBar } from "./ScaleBar.tsx";
+import { useMeasuredSize } from "./use-measured-size.ts";
+import { useNavigation } from "./use-navigation.ts";
+import { useRedraw } from "./use-redraw.ts";
+import "./plan.css";
+
+/** An application takes focus and keys: arrows move what is selected, space carries the paper. */
+const WORKABLE = { "aria-roledescription": "plan", tabIndex: 0 } as const;
+
+/** The scaled drawing of the garden, filling the element it stands in. */
+export function Plan() {
+  const element = useRef<HTMLDivElement>(null);
+  const stage = useRef<Konva.Stage>(null);
+  const width = usePlanSize((size) => size.width);
+  const height = usePlanSize((size) => size.height);
+  const name = useEditor((state) => state.garden.name);
+  const { handlers } = useHands(element);
+  useMeasuredSize(element);
+  useNavigation(element);
+  useRedraw(stage);
+
+  return (
+    <div className="plan">
+      <div
+        ref={element}
+        className="plan-board"
+        role="application"
+        {...WORKABLE}
+        aria-label={`Plan of ${name || "the garden"}`}
+        {...handlers}
+      >
+        {width > 0 && height > 0 && (
+          <Stage ref={stage} width={width} height={height} listening={false} className="plan-stage">
+            <GroundLayer />
+            <DraftLayer />
+            <FindingsLayer />
+            <HandsLayer />
+          </Stage>
+        )}
+        <Rulers />
+        <ScaleBar />
+      </div>
+      <NorthArrow />
+      <PlanList />
+    </div>
+  );
+}

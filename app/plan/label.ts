@@ -1,0 +1,231 @@
+import {
+  type Box,
+  formatDistance,
+  formatShort,
+  frameOf,
+  type Item,
+  type ItemOf,
+  type Point,
+  placed,
+  type Shape,
+  type Units,
+} from "../../src/index.ts";
+import type { View } from "../store/editor.ts";
+import { INK } from "../style/ink.ts";
+import { labelRoom } from "./label-room.ts";
+import { LETTERS, type Letters, type Measure, measure as measureLetters } from "./lettering.ts";
+import { toScreen } from "./viewport.ts";
+
+export interface LabelLine {
+  readonly text: string;
+  readonly letters: Letters;
+}
+
+/** Words as they stand on the plan, px. */
+export interface Label {
+  readonly lines: readonly LabelLine[];
+  readonly at: Point;
+  /** Degrees clockwise, from -90 up to but not 90: never upside down, and upright words read from the right. */
+  readonly turn: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+type Shaped = Extract<Item, { shape: unknown }>;
+
+const PADDING = 5;
+const LEADING = 1.22;
+const SMALL_NAME: Letters = { ...LETTERS.name, size: 12 };
+
+/** What to call a thing that the gardener has not named. */
+export const KIND_WORDS = {
+  bed: "Bed",
+  path: "path",
+  ground: "ground",
+  house: "House",
+  shed: "Shed",
+  wall: "wall",
+  fence: "fence",
+  tree: "tree",
+  gate: "gate",
+  door: "door",
+  tap: "tap",
+  "keep-clear": "keep clear",
+} as const satisfies Record<Item["kind"], string>;
+
+/** The label of a thing that has an outline, or null where there is no room for its words. */
+export function shapeLabel(
+  item: Shaped,
+  view: View,
+  units: Units,
+  measure: Measure = measureLetters,
+): Label | null {
+  const room = labelRoom(item.shape);
+  const at = toScreen(view, placed(room.centre, item.at, item.turn));
+  const across = room.width * view.scale - 2 * PADDING;
+  const down = room.length * view.scale - 2 * PADDING;
+  for (const lines of wordings(item, units)) {
+    const width = Math.max(...lines.map(({ text, letters }) => measure(text, letters)));
+    const height = lines.reduce((sum, { letters }) => sum + letters.size * LEADING, 0);
+    for (const { turn, room } of stances(item.turn, across, down)) {
+      if (width <= room[0] && height <= room[1]) return { lines, at, turn, width, height };
+    }
+  }
+  return null;
+}
+
+/** What a thing's label may say, fullest first. */
+function wordings(item: Shaped, units: Units): readonly (readonly LabelLine[])[] {
+  const name = item.name || KIND_WORDS[item.kind];
+  switch (item.kind) {
+    case "bed": {
+      const big = { text: name, letters: LETTERS.name };
+      const size = { text: bedSize(item, units), letters: LETTERS.size };
+      return [[big, size], [big], [{ text: name, letters: SMALL_NAME }]];
+    }
+    case "house":
+    case "shed": {
+      const text = name.toUpperCase();
+      return [16, 13, 11].map((points) => [
+        { text, letters: { ...LETTERS.building, size: points, spaced: points / 4 } },
+      ]);
+    }
+    case "ground":
+      return [[{ text: item.name || coverWords(item.cover), letters: LETTERS.note }]];
+    case "keep-clear":
+      return [[{ text: name, letters: LETTERS.note }]];
+  }
+}
+
+const coverWords = (cover: ItemOf<"ground">["cover"]): string =>
+  cover === "soil" ? "bare soil" : cover.replace("-", " ");
+
+/** The two ways words can lie in a turned box, the more level one first. */
+function stances(turn: number, across: number, down: number) {
+  const along = { turn: readable(turn), room: [across, down] as const };
+  const over = { turn: readable(turn + 90), room: [down, across] as const };
+  return Math.abs(along.turn) <= Math.abs(over.turn) ? [along, over] : [over, along];
+}
+
+/** The same line of words the right way up. */
+export const readable = (turn: number): number => ((((turn + 90) % 180) + 180) % 180) - 90;
+
+/** "48 × 96 · 11 in": across, along, and how high it stands; one unit said once. */
+export function bedSize(bed: ItemOf<"bed">, units: Units): string {
+  const unit = units === "us" ? " in" : " cm";
+  const figure = (mm: number) => {
+    const text = formatShort(mm, units);
+    return text.endsWith(unit) ? text.slice(0, -unit.length) : text;
+  };
+  const { wallHeight, rim } = frameOf(bed);
+  const height = formatShort(bed.legs === null ? wallHeight : rim, units);
+  const plan = planSize(bed.shape).map(figure).join(" × ");
+  return plan === "" ? height : `${plan} · ${height}`;
+}
+
+function planSize(shape: Shape): readonly number[] {
+  switch (shape.type) {
+    case "polygon":
+      return [];
+    case "keyhole":
+      return [shape.diameter];
+    case "oval":
+      return shape.width === shape.length ? [shape.width] : [shape.width, shape.length];
+    default:
+      return [shape.width, shape.length];
+  }
+}
+
+/** Name and height of a tree, under its trunk. */
+export function treeLabel(
+  tree: ItemOf<"tree">,
+  view: View,
+  units: Units,
+  measure: Measure = measureLetters,
+): Label | null {
+  const letters: Letters = { ...LETTERS.note, colour: INK.leaf };
+  const text = `${tree.name || KIND_WORDS.tree} ${formatDistance(tree.height, units)}`;
+  const width = measure(text, letters);
+  const height = letters.size * LEADING;
+  if (width > tree.canopy * view.scale * 0.9) return null;
+  const [x, y] = toScreen(view, tree.at);
+  const below = Math.max(5, (tree.trunk / 2) * view.scale) + height / 2 + 4;
+  return { lines: [{ text, letters }], at: [x, y + below], turn: 0, width, height };
+}
+
+/** Name and clear width of a gate or door, on the side that its leaf does not sweep. */
+export function openingLabel(
+  item: ItemOf<"gate" | "door">,
+  view: View,
+  units: Units,
+  measure: Measure = measureLetters,
+): Label | null {
+  const letters = LETTERS.note;
+  const text =
+    item.kind === "gate" ? `${item.name || "gate"} ${formatShort(item.width, units)}` : doorName(item);
+  const width = measure(text, letters);
+  const height = letters.size * LEADING;
+  const opening = item.width * view.scale;
+  if (opening < OPENING_IN_SIGHT) return null;
+  const away = item.swing === "out" ? -1 : 1;
+  const turn = readable(item.turn);
+  const gap = height / 2 + 7;
+  const at = toScreen(view, placed([0, (away * gap) / view.scale], item.at, item.turn));
+  // Words wider than the opening would run over the wall beside it; lying level they only need room to one side.
+  if (Math.abs(turn) > 45 && width > opening) {
+    const [outX] = placed([0, away], [0, 0], item.turn);
+    const beside = toScreen(view, item.at);
+    return {
+      lines: [{ text, letters }],
+      at: [beside[0] + Math.sign(outX) * (width / 2 + 8), beside[1]],
+      turn: 0,
+      width,
+      height,
+    };
+  }
+  return { lines: [{ text, letters }], at, turn, width, height };
+}
+
+const OPENING_IN_SIGHT = 14;
+const doorName = (door: ItemOf<"door">): string => door.name || (door.kitchen ? "kitchen" : "door");
+
+export function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure = measureLetters): Label | null {
+  if (view.scale < 0.02) return null;
+  const letters: Letters = { ...LETTERS.note, colour: INK.water };
+  const text = tap.name || KIND_WORDS.tap;
+  const [width, height] = [measure(text, letters), letters.size * LEADING];
+  const [x, y] = toScreen(view, tap.at);
+  return { lines: [{ text, letters }], at: [x + 11 + width / 2, y + 9], turn: 0, width, height };
+}
+
+/** The label of any thing, as it is drawn. */
+export function labelOf(item: Item, view: View, units: Units, measure?: Measure): Label | null {
+  switch (item.kind) {
+    case "bed":
+    case "house":
+    case "shed":
+    case "ground":
+    case "keep-clear":
+      return shapeLabel(item, view, units, measure);
+    case "tree":
+      return treeLabel(item, view, units, measure);
+    case "gate":
+    case "door":
+      return openingLabel(item, view, units, measure);
+    case "tap":
+      return tapLabel(item, view, measure);
+    case "path":
+    case "wall":
+    case "fence":
+      return null;
+  }
+}
+
+/** The upright box that a label fills, px. */
+export function labelBox({ at: [x, y], turn, width, height }: Label): Box {
+  const [c, s] = [Math.abs(Math.cos((turn * Math.PI) / 180)), Math.abs(Math.sin((turn * Math.PI) / 180))];
+  const [w, h] = [(width * c + height * s) / 2, (width * s + height * c) / 2];
+  return { minX: x - w, minY: y - h, maxX: x + w, maxY: y + h };
+}
+
+export const lineLeading = ({ letters }: LabelLine): number => letters.size * LEADING;

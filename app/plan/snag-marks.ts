@@ -1,0 +1,136 @@
+import { type Box, type Garden, type Item, outlineOf, type Point, type Snag } from "../../src/index.ts";
+import type { View } from "../store/editor.ts";
+import { labelBox, labelOf } from "./label.ts";
+import type { Measure } from "./lettering.ts";
+import { toPlan, toScreen } from "./viewport.ts";
+
+/** Where the mark of a snag stands. */
+export interface SnagMark {
+  readonly key: string;
+  readonly snag: Snag;
+  /** Its middle on the plan, mm. */
+  readonly at: Point;
+  /** The same in px of the plan's element. */
+  readonly pixel: Point;
+}
+
+export const MARK_RADIUS = 9;
+const APART = 2 * MARK_RADIUS + 3;
+/** On a small plan with many snags the least serious go without a mark; the ledger has them all. */
+const MOST_MARKS = 120;
+const MOST_PLACES = 48;
+
+/**
+ * Gives each snag a place for its mark: at a corner of what it is about, or beside the gap it is about; clear of the
+ * labels and of one another. The most serious choose first.
+ * @param snags most serious first
+ * @returns in the order given, without those that have no place left near what they are about
+ */
+export function snagMarkPlaces(
+  garden: Garden,
+  snags: readonly Snag[],
+  view: View,
+  measure?: Measure,
+): readonly SnagMark[] {
+  if (snags.length === 0) return [];
+  const byId = new Map(garden.items.map((item) => [item.id, item]));
+  const labels = garden.items.flatMap((item) => {
+    const label = labelOf(item, view, garden.units, measure);
+    return label ? [labelBox(label)] : [];
+  });
+  const marks: SnagMark[] = [];
+  for (const snag of snags.slice(0, MOST_MARKS)) {
+    const about = snag.itemIds.flatMap((id) => byId.get(id) ?? []);
+    const pixel = firstFree(candidates(snag, about, garden, view), labels, marks);
+    if (pixel) marks.push({ key: snag.key, snag, at: toPlan(view, pixel), pixel });
+  }
+  return marks;
+}
+
+function firstFree(
+  places: readonly Point[],
+  labels: readonly Box[],
+  marks: readonly SnagMark[],
+): Point | null {
+  const apart = places.filter(([x, y]) =>
+    marks.every(({ pixel }) => Math.hypot(pixel[0] - x, pixel[1] - y) >= APART),
+  );
+  // A mark over words is better than none; two marks on one another are not.
+  return apart.find((place) => labels.every((box) => !touches(box, place))) ?? apart[0] ?? null;
+}
+
+const touches = ({ minX, minY, maxX, maxY }: Box, [x, y]: Point): boolean =>
+  x + MARK_RADIUS > minX && x - MARK_RADIUS < maxX && y + MARK_RADIUS > minY && y - MARK_RADIUS < maxY;
+
+/** Places for a mark, the best first. */
+function candidates(snag: Snag, about: readonly Item[], garden: Garden, view: View): readonly Point[] {
+  const at = snag.at.map((point) => toScreen(view, point));
+  const [from, to] = at;
+  if (from && to && at.length === 2 && about.length !== 1) return besideGap(from, to);
+  const first = about[0];
+  if (first && "shape" in first)
+    return roundOutline(outlineOf(first).map((corner) => toScreen(view, corner)));
+  if (first) return round(toScreen(view, first.at));
+  if (from) return round(from);
+  return roundOutline(garden.yard.map((corner) => toScreen(view, corner)));
+}
+
+/** On the gap, then along it either way, where its width is not written. */
+function besideGap([ax, ay]: Point, [bx, by]: Point): Point[] {
+  const middle: Point = [(ax + bx) / 2, (ay + by) / 2];
+  const length = Math.hypot(bx - ax, by - ay);
+  const [ux, uy]: Point = length > 0 ? [-(by - ay) / length, (bx - ax) / length] : [0, -1];
+  // Upwards and to the left first: what follows a gap is mostly read below it.
+  const sign = uy > 0 || (uy === 0 && ux > 0) ? -1 : 1;
+  return [
+    middle,
+    ...steps().map((k): Point => [middle[0] + sign * ux * k * APART, middle[1] + sign * uy * k * APART]),
+  ];
+}
+
+/** 1, -1, 2, -2, ... */
+const steps = (): number[] =>
+  Array.from({ length: MOST_PLACES / 2 }, (_, i) => (i % 2 === 0 ? 1 : -1) * (Math.floor(i / 2) + 1));
+
+function round([x, y]: Point): Point[] {
+  return Array.from({ length: MOST_PLACES / 2 }, (_, i): Point => {
+    const angle = -Math.PI / 4 - (i % 8) * (Math.PI / 4);
+    const away = MARK_RADIUS + 8 + Math.floor(i / 8) * APART;
+    return [x + away * Math.cos(angle), y + away * Math.sin(angle)];
+  });
+}
+
+/** On the corners of an outline, upper right first, then from each corner inwards along the upper edge. */
+function roundOutline(ring: readonly Point[]): Point[] {
+  const xs = ring.map(([x]) => x);
+  const ys = ring.map(([, y]) => y);
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const box: readonly Point[] = [
+    [right, top],
+    [left, top],
+    [right, bottom],
+    [left, bottom],
+  ];
+  const corners = box.map((corner) => nearestOf(ring, corner));
+  const [upperRight, upperLeft] = corners as [Point, Point];
+  const run = Math.hypot(upperLeft[0] - upperRight[0], upperLeft[1] - upperRight[1]);
+  const along = Array.from({ length: Math.min(MOST_PLACES, Math.floor(run / APART)) }, (_, i): Point => {
+    const t = ((i + 1) * APART) / run;
+    return [
+      upperRight[0] + (upperLeft[0] - upperRight[0]) * t,
+      upperRight[1] + (upperLeft[1] - upperRight[1]) * t,
+    ];
+  });
+  const over = corners.flatMap(([x, y], i): Point[] => [[x, y + (i < 2 ? -APART : APART)]]);
+  return [...corners, ...along, ...over, ...round(upperRight)];
+}
+
+function nearestOf(ring: readonly Point[], [cx, cy]: Point): Point {
+  let best = ring[0]!;
+  let off = Infinity;
+  for (const point of ring) {
+    const away = Math.hypot(point[0] - cx, point[1] - cy);
+    if (away < off) [best, off] = [point, away];
+  }
+  return best;
+}
