@@ -1,0 +1,122 @@
+import { emptyGarden } from "../garden/empty-garden.ts";
+import type { Garden } from "../garden/garden.ts";
+import type { Item, ItemOf } from "../garden/item.ts";
+import type { Point, Ring } from "../geometry/types.ts";
+import { drawnIn } from "./drawn.ts";
+
+/**
+ * A courtyard in metres, south of the equator, laid out for a gardener in a wheelchair: firm gravel throughout, beds 60 cm
+ * tall that are reached from both sides, room to turn between them. One bed stands too near its neighbour for the chair,
+ * and one is too low.
+ */
+
+const drawn = drawnIn("metric");
+const WIDTH = 14_000;
+const LENGTH = 11_000;
+/** Fences stand inside the boundary, with their outer face on it. */
+const IN = 25;
+
+const yard: Ring = [
+  [0, 0],
+  [WIDTH, 0],
+  [WIDTH, LENGTH],
+  [0, LENGTH],
+];
+
+const surroundings: readonly Item[] = [
+  drawn("path", "gravel-way", [0, 0], {
+    name: "Gravel way",
+    points: [
+      [0, 6600],
+      [12_600, 6600],
+    ],
+    width: 1550,
+    surface: "firm-gravel",
+    depth: 100,
+  }),
+  drawn("house", "house", [6500, 9500], {
+    name: "House",
+    shape: { type: "rectangle", width: 9000, length: 3000 },
+  }),
+  // The house lies to the south, below: "out" is up the plan.
+  drawn("door", "kitchen-door", [6500, 8000], { name: "Kitchen", turn: 180 }),
+  drawn("tap", "tap", [9000, 8000], { name: "Tap", turn: 180, backflow: true }),
+  drawn("fence", "fence", [0, 0], {
+    name: "Slatted fence",
+    points: [
+      [IN, LENGTH],
+      [IN, IN],
+      [WIDTH - IN, IN],
+      [WIDTH - IN, LENGTH],
+    ],
+    open: 0.3,
+  }),
+  drawn("gate", "street-gate", [IN, 6600], {
+    name: "Street gate",
+    turn: 90,
+    width: 1100,
+    swing: "sliding",
+  }),
+  drawn("tree", "lemon", [12_700, 9600], {
+    name: "Lemon",
+    trunk: 120,
+    canopy: 1800,
+    height: 2600,
+    crownBase: 700,
+    leaf: "evergreen",
+    lightBare: 0.15,
+  }),
+];
+
+interface BedPlan {
+  readonly name: string;
+  readonly at: Point;
+  readonly crops: readonly string[];
+  readonly courses?: number;
+  readonly changes?: Partial<Pick<ItemOf<"bed">, "shape" | "trellis" | "mulch">>;
+}
+
+function bed({ name, at, crops, courses = 3, changes }: BedPlan): ItemOf<"bed"> {
+  const plain = drawn("bed", name.toLowerCase(), at, {
+    name,
+    crops,
+    shape: { type: "rectangle", width: 1200, length: 3000 },
+    wall: {
+      made: "boards",
+      board: "47x200",
+      timber: "larch",
+      courses,
+      corner: "ends-between-sides",
+      bracing: "stakes-and-ties",
+    },
+    ...changes,
+  });
+  return { ...plain, fill: { ...plain.fill, tested: true } };
+}
+
+const beds: readonly Item[] = [
+  bed({ name: "Greens", at: [2300, 3300], crops: ["chard", "kale"] }),
+  // 80 cm from the greens: too near for a wheelchair.
+  bed({ name: "Tomatoes", at: [4300, 3300], crops: ["tomato"], changes: { trellis: 1500 } }),
+  bed({ name: "Beans", at: [7600, 3300], crops: ["bean-bush", "beet"] }),
+  // 40 cm tall: its soil lies below the reach of somebody seated.
+  bed({ name: "Salads", at: [10_400, 3300], courses: 2, crops: ["lettuce-leaf", "radish"] }),
+];
+
+const empty = emptyGarden("metric");
+
+export const SOUTHERN_YARD: Garden = {
+  ...empty,
+  name: "Saltbush Court",
+  site: {
+    ...empty.site,
+    place: "Near 35° south",
+    latitude: -35.2,
+    longitude: 138.7,
+    winter: "mild",
+    ground: { ...empty.site.ground, cover: "firm-gravel" },
+  },
+  gardener: { kneeling: false, barrow: false, wheelchair: true, child: false },
+  yard,
+  items: [...surroundings, ...beds],
+};
