@@ -1,0 +1,96 @@
+import type { Point } from "../geometry/types.ts";
+import type { Boundary } from "./boundary.ts";
+
+/**
+ * The narrowest place between two pieces of outline. A piece is a sample with the stretches to its two neighbours, so
+ * that a gap found between samples can be told exactly.
+ */
+export interface PieceGap {
+  readonly width: number;
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Where the last call of `narrow` found the gap: written in place, for it is asked thousands of times a frame. */
+const found = { width: 0, fromX: 0, fromY: 0, toX: 0, toY: 0 };
+
+/** Exact width between the pieces of outline about two samples, mm; 0 where they cross or touch. */
+export function pieceWidth(boundary: Boundary, p: number, q: number): number {
+  narrow(boundary, p, q);
+  return found.width;
+}
+
+/** The same with its two ends. */
+export function pieceGap(boundary: Boundary, p: number, q: number): PieceGap {
+  narrow(boundary, p, q);
+  const { width, fromX, fromY, toX, toY } = found;
+  return { width, from: [fromX, fromY], to: [toX, toY] };
+}
+
+function narrow({ coords, previous, next }: Boundary, p: number, q: number): void {
+  found.width = Number.POSITIVE_INFINITY;
+  const [p0, p2, q0, q2] = [previous[p]!, next[p]!, previous[q]!, next[q]!];
+  closer(coords, p0, p, q0, q);
+  closer(coords, p0, p, q, q2);
+  closer(coords, p, p2, q0, q);
+  closer(coords, p, p2, q, q2);
+  found.width = Math.sqrt(found.width);
+}
+
+/** Keeps the closest points of segments ab and cd if they are closer than what was found; squared until the end. */
+function closer(coords: Float64Array, a: number, b: number, c: number, d: number): void {
+  const [ax, ay, bx, by] = [coords[2 * a]!, coords[2 * a + 1]!, coords[2 * b]!, coords[2 * b + 1]!];
+  const [cx, cy, dx, dy] = [coords[2 * c]!, coords[2 * c + 1]!, coords[2 * d]!, coords[2 * d + 1]!];
+  const denominator = (bx - ax) * (dy - cy) - (by - ay) * (dx - cx);
+  if (denominator !== 0) {
+    const t = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / denominator;
+    const s = ((cx - ax) * (by - ay) - (cy - ay) * (bx - ax)) / denominator;
+    if (t >= 0 && t <= 1 && s >= 0 && s <= 1) {
+      const [x, y] = [ax + t * (bx - ax), ay + t * (by - ay)];
+      keep(x, y, x, y);
+      return;
+    }
+  }
+  // Segments that do not cross are closest at an end of one of them (C. Ericson, Real-Time Collision Detection, 5.1.9).
+  toSegment(ax, ay, cx, cy, dx, dy, false);
+  toSegment(bx, by, cx, cy, dx, dy, false);
+  toSegment(cx, cy, ax, ay, bx, by, true);
+  toSegment(dx, dy, ax, ay, bx, by, true);
+}
+
+function toSegment(
+  x: number,
+  y: number,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  swapped: boolean,
+): void {
+  const [ux, uy] = [bx - ax, by - ay];
+  const square = ux * ux + uy * uy;
+  const along = square === 0 ? 0 : ((x - ax) * ux + (y - ay) * uy) / square;
+  const t = along < 0 ? 0 : along > 1 ? 1 : along;
+  const [footX, footY] = [ax + t * ux, ay + t * uy];
+  if (swapped) keep(footX, footY, x, y);
+  else keep(x, y, footX, footY);
+}
+
+function keep(fromX: number, fromY: number, toX: number, toY: number): void {
+  const square = (toX - fromX) ** 2 + (toY - fromY) ** 2;
+  if (square >= found.width) return;
+  found.width = square;
+  found.fromX = fromX;
+  found.fromY = fromY;
+  found.toX = toX;
+  found.toY = toY;
+}
+
+/** The point of the piece about sample p that is nearest to a place. */
+export function nearestOnPiece({ coords, previous, next }: Boundary, p: number, [x, y]: Point): Point {
+  found.width = Number.POSITIVE_INFINITY;
+  for (const other of [previous[p]!, next[p]!]) {
+    toSegment(x, y, coords[2 * p]!, coords[2 * p + 1]!, coords[2 * other]!, coords[2 * other + 1]!, false);
+  }
+  return [found.toX, found.toY];
+}

@@ -1,0 +1,128 @@
+import FlatQueue from "flatqueue";
+import type { Point } from "../geometry/types.ts";
+import { discAtEdge, exactDisc } from "./ways-disc.ts";
+import { centreOf, isWall, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
+
+/** A place to set out from. */
+export interface Origin {
+  readonly at: Point;
+  /** Whatever the caller knows it by; comes back as `origin`. */
+  readonly index: number;
+}
+
+/** The widest ways from some places to every triangle. */
+export interface WidestWays {
+  /** Width of the widest way to each triangle, mm; `WALL` where only through an outline, `NOWHERE` where not at all. */
+  readonly width: Float64Array;
+  /** The edge each triangle was entered by (of the triangle before it), or -1 where the way begins. */
+  readonly enteredBy: Int32Array;
+  /** Of each triangle: index of the place its way begins at. */
+  readonly origin: Int32Array;
+}
+
+export const NOWHERE = -2;
+
+/**
+ * Widest ways by Dijkstra's search, with the narrowest place in the role of the length.
+ * @param locate the triangle a point lies in, or -1
+ * @source the best bottleneck path: T. C. Hu, "The maximum capacity route problem", Operations Research 9, 1961
+ */
+export function widestWays(
+  mesh: WaysMesh,
+  origins: readonly Origin[],
+  locate: (point: Point) => number,
+): WidestWays {
+  const count = mesh.radii.length;
+  const width = new Float64Array(count).fill(NOWHERE);
+  const enteredBy = new Int32Array(count).fill(-1);
+  const origin = new Int32Array(count).fill(-1);
+  const queue = new FlatQueue<number>();
+
+  const enter = (t: number, room: number, index: number, edge: number) => {
+    if (room <= width[t]!) return;
+    width[t] = room;
+    enteredBy[t] = edge;
+    origin[t] = index;
+    queue.push(t, -room);
+  };
+
+  for (const { at, index } of origins) {
+    const held = holding(mesh, at, locate);
+    for (const t of held) enter(t, 2 * exactDisc(mesh, t).radius, index, -1);
+    for (const edge of rimOf(mesh, held)) {
+      const u = triangleOf(mesh.halfedges[edge]!);
+      enter(u, roomAcross(mesh, edge, at), index, -1);
+    }
+  }
+
+  while (queue.length > 0) {
+    const reached = -queue.peekValue()!;
+    const t = queue.pop()!;
+    if (reached < width[t]!) continue;
+    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
+      const across = mesh.halfedges[edge]!;
+      if (across < 0) continue;
+      const u = triangleOf(across);
+      if (width[u]! >= reached) continue;
+      enter(u, Math.min(reached, widthThrough(mesh, edge)), origin[t]!, edge);
+    }
+  }
+  return { width, enteredBy, origin };
+}
+
+/**
+ * The triangles whose circle holds a point, without stepping through an outline. Any disc that touches the point and
+ * fits lies within one of them.
+ */
+function holding(mesh: WaysMesh, at: Point, locate: (point: Point) => number): number[] {
+  const first = locate(at);
+  if (first < 0) return [];
+  const found = [first];
+  const seen = new Set(found);
+  for (let i = 0; i < found.length; i++) {
+    const t = found[i]!;
+    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
+      const across = mesh.halfedges[edge]!;
+      if (across < 0 || isWall(mesh, edge)) continue;
+      const u = triangleOf(across);
+      if (seen.has(u)) continue;
+      const [x, y] = centreOf(mesh, u);
+      if (Math.hypot(x - at[0], y - at[1]) > mesh.radii[u]!) continue;
+      seen.add(u);
+      found.push(u);
+    }
+  }
+  return found;
+}
+
+/** The edges by which one leaves a set of triangles, outlines excepted. */
+function rimOf(mesh: WaysMesh, set: readonly number[]): number[] {
+  const inside = new Set(set);
+  return set
+    .flatMap((t) => [3 * t, 3 * t + 1, 3 * t + 2])
+    .filter((edge) => {
+      const across = mesh.halfedges[edge]!;
+      return across >= 0 && !inside.has(triangleOf(across)) && !isWall(mesh, edge);
+    });
+}
+
+/**
+ * Room of somebody who sets out across an edge while still touching the point they start from. Between the triangles
+ * that hold the point and those that do not lies a disc with the point on its rim, and it may be the roomiest.
+ */
+function roomAcross(mesh: WaysMesh, edge: number, from: Point): number {
+  const disc = discAtEdge(mesh, edge, from);
+  if (!disc) return NOWHERE;
+  const across = triangleOf(mesh.halfedges[edge]!);
+  const room = 2 * Math.min(disc.radius, mesh.radii[across]!);
+  return sameSide(mesh, edge, disc.at, centreOf(mesh, across))
+    ? room
+    : Math.min(room, widthThrough(mesh, edge));
+}
+
+function sameSide({ boundary: { coords }, triangles }: WaysMesh, edge: number, a: Point, b: Point): boolean {
+  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
+  const [px, py] = [coords[2 * p]!, coords[2 * p + 1]!];
+  const [ux, uy] = [coords[2 * q]! - px, coords[2 * q + 1]! - py];
+  return (ux * (a[1] - py) - uy * (a[0] - px)) * (ux * (b[1] - py) - uy * (b[0] - px)) > 0;
+}
