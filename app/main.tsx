@@ -5,7 +5,13 @@ import { boot } from "./boot.ts";
 import "./style/lettering.css";
 import "./style/tokens.css";
 import "./style/base.css";
+import "./style/controls.css";
 import "./style/frame.css";
+import "./style/topbar.css";
+import "./style/ledger.css";
+import "./style/card.css";
+import "./style/takeoff.css";
+import "./style/dialogs.css";
 
 const root = document.getElementById("root");
 if (!root) throw new Error("index.html has lost its root");

@@ -33,11 +33,13 @@ export type { Garden, Gardener, GardenPrices, Site } from "./garden/garden.ts";
 export { GardenFileError, readGarden, readGardenText, writeGarden } from "./garden/garden-file.ts";
 export { type Item, type ItemOf, type Kind, unreachable } from "./garden/item.ts";
 export { LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
+export { nameOf } from "./garden/name-of.ts";
 export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-item.ts";
 export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";
 export type { Source } from "./garden/source.ts";
+export { BOARD_SIZES, type BoardSize, boardSize } from "./garden/timber-sizes.ts";
 export { boundsOf, centroid, clockwise, contains, signedArea } from "./geometry/ring.ts";
 export type { Shape } from "./geometry/shape.ts";
 export type { Box, Point, Region, Ring } from "./geometry/types.ts";
@@ -57,6 +59,17 @@ export {
 export { checkGarden } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
+export { TIMBERS, type Timber } from "./takeoff/timbers.ts";
+export type {
+  BedTakeoff,
+  BoardPlan,
+  CutBoard,
+  CutPlan,
+  Line,
+  Piece,
+  Stock,
+  Takeoff,
+} from "./takeoff/types.ts";
 export {
   formatArea,
   formatBulk,

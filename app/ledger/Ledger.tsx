@@ -1,10 +1,23 @@
-import { useFindings } from "../live/findings.ts";
+import { Announcer } from "./Announcer.tsx";
+import { CardArea } from "./card/CardArea.tsx";
+import { GrabBar } from "./GrabBar.tsx";
+import { Leaf } from "./Leaf.tsx";
+import { useLedger } from "./ledger-state.ts";
+import { Summary } from "./Summary.tsx";
+import { Tabs } from "./Tabs.tsx";
 
+/** The one column at the right: what is wrong and what it costs, the leaf, what is selected. */
 export function Ledger() {
-  const fixes = useFindings((s) => s.snags.filter(({ grade }) => grade === "must").length);
+  const stop = useLedger((s) => s.stop);
+  const cardOpen = useLedger((s) => s.cardOpen);
   return (
-    <aside className="ledger" aria-label="Ledger">
-      <p>{fixes} to fix</p>
+    <aside className="ledger" aria-label="Ledger" data-stop={stop} data-card={cardOpen ? "open" : "shut"}>
+      <GrabBar />
+      <Summary />
+      <Tabs />
+      <Leaf />
+      <CardArea />
+      <Announcer />
     </aside>
   );
 }

@@ -1,0 +1,47 @@
+import { type PointerEvent, type ReactNode, useEffect, useId, useRef } from "react";
+import { closeDialog } from "./open-dialog.ts";
+
+interface Props {
+  readonly title: string;
+  readonly children: ReactNode;
+}
+
+/** The platform's own modal dialog: it keeps the focus, closes on Escape and gives the focus back. */
+export function Dialog({ title, children }: Props) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+
+  useEffect(() => {
+    const element = dialog.current;
+    if (element && !element.open) element.showModal();
+    return () => element?.close();
+  }, []);
+
+  // The dialog's own box ends at its padding: a press on the dialog element itself is one outside of it.
+  const onPointerDown = (event: PointerEvent<HTMLDialogElement>) => {
+    if (event.target === event.currentTarget) closeDialog();
+  };
+
+  return (
+    <dialog
+      ref={dialog}
+      className="dialog"
+      aria-labelledby={titleId}
+      onPointerDown={onPointerDown}
+      onCancel={(event) => {
+        event.preventDefault();
+        closeDialog();
+      }}
+    >
+      <div className="dialog-sheet">
+        <header className="dialog-head">
+          <h2 id={titleId}>{title}</h2>
+          <button type="button" className="button" onClick={closeDialog}>
+            Close
+          </button>
+        </header>
+        <div className="dialog-body">{children}</div>
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,19 @@
+import { type ComponentType, lazy, Suspense } from "react";
+import { type DialogName, useDialog } from "./open-dialog.ts";
+
+const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
+  gardens: lazy(async () => ({ default: (await import("./GardensDialog.tsx")).GardensDialog })),
+  help: lazy(async () => ({ default: (await import("./HelpDialog.tsx")).HelpDialog })),
+};
+
+/** The dialog that is open, loaded when it is first asked for. */
+export function Dialogs() {
+  const open = useDialog((s) => s.open);
+  if (!open) return null;
+  const Shown = SHOWN[open];
+  return (
+    <Suspense fallback={null}>
+      <Shown />
+    </Suspense>
+  );
+}

@@ -1,0 +1,9 @@
+import { create } from "zustand";
+
+export type DialogName = "gardens" | "help";
+
+/** The dialog that is open; one at a time. */
+export const useDialog = create<{ readonly open: DialogName | null }>()(() => ({ open: null }));
+
+export const openDialog = (open: DialogName): void => useDialog.setState({ open });
+export const closeDialog = (): void => useDialog.setState({ open: null });

@@ -1,0 +1,30 @@
+import { type ComponentType, lazy, Suspense } from "react";
+import type { Leaf as LeafName } from "../store/editor.ts";
+import { useEditor } from "../store/use-editor.ts";
+import { PANEL_ID, tabId } from "./leaves.ts";
+import { SunLeaf, YearRoundLeaf } from "./NotYet.tsx";
+import { SnagsLeaf } from "./snags/SnagsLeaf.tsx";
+
+const TakeoffLeaf = lazy(async () => ({ default: (await import("./takeoff/TakeoffLeaf.tsx")).TakeoffLeaf }));
+const SiteLeaf = lazy(async () => ({ default: (await import("./site/SiteLeaf.tsx")).SiteLeaf }));
+
+const SHOWN: Readonly<Record<LeafName, ComponentType>> = {
+  snags: SnagsLeaf,
+  takeoff: TakeoffLeaf,
+  sun: SunLeaf,
+  "year-round": YearRoundLeaf,
+  site: SiteLeaf,
+};
+
+/** The leaf that is turned to. */
+export function Leaf() {
+  const leaf = useEditor((s) => s.leaf);
+  const Shown = SHOWN[leaf];
+  return (
+    <section className="leaf" role="tabpanel" id={PANEL_ID} aria-labelledby={tabId(leaf)}>
+      <Suspense fallback={<p className="leaf-text quiet">Turning the leaf…</p>}>
+        <Shown />
+      </Suspense>
+    </section>
+  );
+}

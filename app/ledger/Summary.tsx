@@ -1,0 +1,37 @@
+import { formatMoney } from "../../src/index.ts";
+import { useFindings } from "../live/findings.ts";
+import { countSnags, lesser, toFix } from "./counts.ts";
+
+/** What is always on top: how many to fix, and what it costs. */
+export function Summary() {
+  const reckoned = useFindings((s) => s.of !== null);
+  const snags = useFindings((s) => s.snags);
+  const takeoff = useFindings((s) => s.takeoff);
+  const counts = countSnags(snags);
+
+  if (!reckoned) {
+    return (
+      <div className="summary">
+        <p className="summary-part quiet">Reckoning…</p>
+      </div>
+    );
+  }
+  return (
+    <div className="summary">
+      <p className="summary-part" data-clear={counts.must === 0}>
+        <strong>{toFix(counts)}</strong>
+        <span>{lesser(counts)}</span>
+      </p>
+      {takeoff ? (
+        <p className="summary-part">
+          <strong>{formatMoney(takeoff.total, takeoff.currency)}</strong>
+          <span>
+            {takeoff.total > 0 ? `fill is ${percent(takeoff.fillShare)} of it` : "nothing to buy yet"}
+          </span>
+        </p>
+      ) : null}
+    </div>
+  );
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;

@@ -1,0 +1,48 @@
+import { formatArea, formatVolume, signedArea } from "../../../src/index.ts";
+import { useFindings } from "../../live/findings.ts";
+import { shownGarden } from "../../store/editor.ts";
+import { useEditor } from "../../store/use-editor.ts";
+
+/** With nothing selected: the garden in four figures, and how to get on. */
+export function GardenCard() {
+  const garden = useEditor(shownGarden);
+  const takeoff = useFindings((s) => s.takeoff);
+  const selectYard = useEditor((s) => s.selectYard);
+  const { units } = garden;
+  const soil = takeoff?.beds.reduce((sum, bed) => sum + bed.soilVolumeL, 0);
+  const grown = takeoff?.beds.reduce((sum, bed) => sum + bed.soilAreaMm2, 0);
+
+  return (
+    <>
+      <dl className="facts">
+        <div>
+          <dt>Yard</dt>
+          <dd>{formatArea(Math.abs(signedArea(garden.yard)), units)}</dd>
+        </div>
+        <div>
+          <dt>Beds</dt>
+          <dd>{garden.items.filter(({ kind }) => kind === "bed").length}</dd>
+        </div>
+        {grown === undefined ? null : (
+          <div>
+            <dt>Soil to plant</dt>
+            <dd>{formatArea(grown, units)}</dd>
+          </div>
+        )}
+        {soil === undefined ? null : (
+          <div>
+            <dt>Soil in the beds</dt>
+            <dd>{formatVolume(soil, units)}</dd>
+          </div>
+        )}
+      </dl>
+      <p className="card-hint">
+        Select a thing on the plan to see and set its sizes here, or{" "}
+        <button type="button" className="link" onClick={selectYard}>
+          the yard itself
+        </button>
+        .
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,95 @@
+import { type Item, unreachable } from "../../../src/index.ts";
+import { TextField } from "../fields/TextField.tsx";
+import { BedFields } from "./bed/BedFields.tsx";
+import { CardSection } from "./CardSection.tsx";
+import { GroundFacts } from "./GroundFacts.tsx";
+import {
+  BarrierFields,
+  BuildingFields,
+  OpeningFields,
+  PathFields,
+  TapFields,
+  TreeFields,
+} from "./kind-fields.tsx";
+import { LineFields } from "./LineFields.tsx";
+import { PlaceFields } from "./PlaceFields.tsx";
+import { ShapeFields } from "./ShapeFields.tsx";
+import { setItem } from "./set-item.ts";
+
+/** The card of one thing: its name, its sizes, its place, and all else that the garden knows of it. */
+export function ItemCard({ item }: { readonly item: Item }) {
+  return (
+    <>
+      <div className="fields">
+        <TextField label="Name" value={item.name} onCommit={(name) => setItem(item, "name", { name })} />
+        <SizeFields item={item} />
+      </div>
+      <CardSection title="Place" open>
+        <PlaceFields item={item} />
+      </CardSection>
+      <OwnFields item={item} />
+    </>
+  );
+}
+
+function SizeFields({ item }: { readonly item: Item }) {
+  if ("shape" in item) return <ShapeFields item={item} />;
+  if ("points" in item) return <LineFields item={item} />;
+  return null;
+}
+
+function OwnFields({ item }: { readonly item: Item }) {
+  switch (item.kind) {
+    case "bed":
+      return <BedFields bed={item} />;
+    case "keep-clear":
+      return null;
+    case "ground":
+      return (
+        <CardSection title="Ground" open>
+          <GroundFacts ground={item} onSet={(what, changes) => setItem(item, what, changes)} />
+        </CardSection>
+      );
+    case "path":
+      return (
+        <CardSection title="Path" open>
+          <PathFields item={item} />
+        </CardSection>
+      );
+    case "house":
+    case "shed":
+      return (
+        <CardSection title="Building" open>
+          <BuildingFields item={item} />
+        </CardSection>
+      );
+    case "wall":
+    case "fence":
+      return (
+        <CardSection title="Built" open>
+          <BarrierFields item={item} />
+        </CardSection>
+      );
+    case "tree":
+      return (
+        <CardSection title="Tree" open>
+          <TreeFields item={item} />
+        </CardSection>
+      );
+    case "gate":
+    case "door":
+      return (
+        <CardSection title="Opening" open>
+          <OpeningFields item={item} />
+        </CardSection>
+      );
+    case "tap":
+      return (
+        <CardSection title="Tap" open>
+          <TapFields item={item} />
+        </CardSection>
+      );
+    default:
+      return unreachable(item);
+  }
+}

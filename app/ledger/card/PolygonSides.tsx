@@ -1,0 +1,56 @@
+import {
+  distance,
+  insertCorner,
+  midpoint,
+  type Ring,
+  removeCorner,
+  yardWithSide,
+} from "../../../src/index.ts";
+import { LengthField } from "../fields/LengthField.tsx";
+
+interface Props {
+  readonly points: Ring;
+  readonly onCommit: (points: Ring) => void;
+}
+
+const FEWEST_CORNERS = 3;
+
+/** The sides of a free outline by their lengths; corners can be put in and taken out. */
+export function PolygonSides({ points, onCommit }: Props) {
+  const sides = points.map((from, index) => {
+    const to = points[(index + 1) % points.length]!;
+    return { number: index + 1, index, length: distance(from, to), middle: midpoint(from, to) };
+  });
+  return (
+    <ol className="sides wide">
+      {sides.map(({ number, index, length, middle }) => (
+        <li key={number}>
+          <LengthField
+            label={`Side ${number}`}
+            value={length}
+            onCommit={(mm) => onCommit(yardWithSide(points, index, mm))}
+          />
+          <button
+            type="button"
+            className="button small"
+            aria-label={`Put a corner into side ${number}`}
+            title="Put a corner into the middle of this side"
+            onClick={() => onCommit(insertCorner(points, index, middle))}
+          >
+            + corner
+          </button>
+          <button
+            type="button"
+            className="button small"
+            aria-label={`Take out the corner at the start of side ${number}`}
+            title="Take out the corner at the start of this side"
+            aria-disabled={points.length <= FEWEST_CORNERS}
+            onClick={() => points.length > FEWEST_CORNERS && onCommit(removeCorner(points, index))}
+          >
+            − corner
+          </button>
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,17 @@
+import { shownGarden } from "../../store/editor.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { PolygonSides } from "./PolygonSides.tsx";
+
+/** The yard's own outline, by its sides. */
+export function YardCard() {
+  const yard = useEditor((s) => shownGarden(s).yard);
+  const commit = useEditor((s) => s.commit);
+  return (
+    <div className="fields">
+      <PolygonSides
+        points={yard}
+        onCommit={(points) => commit("Set the yard’s outline", [{ op: "set-yard", yard: points }])}
+      />
+    </div>
+  );
+}

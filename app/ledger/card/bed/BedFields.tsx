@@ -1,0 +1,82 @@
+import { INCH, type ItemOf } from "../../../../src/index.ts";
+import { shownGarden } from "../../../store/editor.ts";
+import { useEditor } from "../../../store/use-editor.ts";
+import { OptionalLength } from "../../fields/OptionalLength.tsx";
+import { CardSection } from "../CardSection.tsx";
+import { setItem } from "../set-item.ts";
+import { BedFacts } from "./BedFacts.tsx";
+import { CropsField } from "./CropsField.tsx";
+import { BottomFields, FillFields, MulchFields } from "./FillFields.tsx";
+import { WallFields } from "./WallFields.tsx";
+
+type Bed = ItemOf<"bed">;
+
+/** A trellis of six feet and a table's underside at knee height are common sizes to start with. */
+const USUAL_TRELLIS = 72 * INCH;
+const USUAL_LEGS = 27 * INCH;
+
+const FILL_WORDS: Readonly<Record<Bed["fill"]["way"], string>> = {
+  mix: "mix",
+  layered: "layered",
+  native: "own soil",
+};
+
+/** Everything a bed has besides its name, its place and its outline. */
+export function BedFields({ bed }: { readonly bed: Bed }) {
+  const units = useEditor((s) => shownGarden(s).units);
+  return (
+    <>
+      <CardSection title="Wall" gist={wallGist(bed)}>
+        <WallFields bed={bed} units={units} />
+      </CardSection>
+      <CardSection title="Bottom and fill" gist={`${bottomGist(bed)}, ${FILL_WORDS[bed.fill.way]}`}>
+        <BottomFields bed={bed} />
+        <FillFields bed={bed} />
+        <MulchFields bed={bed} />
+      </CardSection>
+      <CardSection title="Crops" gist={cropsGist(bed)}>
+        <CropsField bed={bed} units={units} />
+        <OptionalLength
+          has="Trellis"
+          label="Trellis above the soil"
+          value={bed.trellis}
+          usual={USUAL_TRELLIS}
+          onCommit={(trellis) => setItem(bed, "trellis", { trellis })}
+        />
+        <OptionalLength
+          has="On legs, as a table"
+          label="Ground to the underside"
+          value={bed.legs}
+          usual={USUAL_LEGS}
+          onCommit={(legs) => setItem(bed, "legs", { legs })}
+        />
+      </CardSection>
+      <CardSection title="What follows" open>
+        <BedFacts bed={bed} units={units} />
+      </CardSection>
+    </>
+  );
+}
+
+function wallGist({ wall }: Bed): string {
+  switch (wall.made) {
+    case "boards":
+      return `${wall.board.replace("x", "×")}, ${courses(wall.courses)}`;
+    case "masonry":
+      return `masonry, ${courses(wall.courses)}`;
+    case "metal":
+    case "fabric":
+    case "mound":
+      return wall.made;
+  }
+}
+
+const courses = (count: number): string => (count === 1 ? "1 course" : `${count} courses`);
+
+function bottomGist({ bottom }: Bed): string {
+  const parts = [bottom.mesh ? "mesh" : "", bottom.liner ? "liner" : ""].filter(Boolean);
+  return parts.length > 0 ? parts.join(" and ") : "open";
+}
+
+const cropsGist = ({ crops }: Bed): string =>
+  crops.length === 0 ? "none yet" : `${crops.length} ${crops.length === 1 ? "crop" : "crops"}`;

@@ -1,0 +1,27 @@
+import { create } from "zustand";
+import type { LimitId } from "../../src/index.ts";
+
+/** How far the ledger is drawn up on a narrow screen, where it is a sheet from the bottom. */
+export type Stop = "low" | "half" | "full";
+export const STOPS: readonly Stop[] = ["low", "half", "full"];
+
+interface LedgerState {
+  readonly stop: Stop;
+  /** On a narrow screen the card of what is selected takes the leaf's place while it is open. */
+  readonly cardOpen: boolean;
+  /** A limit that the Site leaf is asked to show. */
+  readonly wantedLimit: LimitId | null;
+  drawTo(stop: Stop): void;
+  openCard(open: boolean): void;
+  wantLimit(limit: LimitId | null): void;
+}
+
+/** What is open and shut in the ledger. No part of the garden, so no part of its history. */
+export const useLedger = create<LedgerState>()((set) => ({
+  stop: "low",
+  cardOpen: false,
+  wantedLimit: null,
+  drawTo: (stop) => set({ stop }),
+  openCard: (cardOpen) => set({ cardOpen }),
+  wantLimit: (wantedLimit) => set({ wantedLimit }),
+}));

@@ -1,0 +1,95 @@
+import { useEffect, useRef } from "react";
+import { formatLength, formatRatio, LIMITS, type LimitId, type Units } from "../../../src/index.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { LengthField } from "../fields/LengthField.tsx";
+import { NumberField } from "../fields/NumberField.tsx";
+import { RatioField } from "../fields/RatioField.tsx";
+import { writeNumber } from "../fields/read-number.ts";
+import { useLedger } from "../ledger-state.ts";
+import { sourceText } from "../snags/SourceLine.tsx";
+
+interface Props {
+  readonly id: LimitId;
+  /** The gardener's own; undefined while the default stands. */
+  readonly own: number | undefined;
+  readonly units: Units;
+}
+
+/** One limit the rules hold the garden to: its value, its default and where that comes from. */
+export function LimitField({ id, own, units }: Props) {
+  const limit = LIMITS[id];
+  const wanted = useLedger((s) => s.wantedLimit === id);
+  const place = useRef<HTMLLIElement>(null);
+
+  useEffect(() => {
+    if (!wanted) return;
+    place.current?.scrollIntoView?.({ block: "center" });
+    place.current?.querySelector("input")?.focus();
+    useLedger.getState().wantLimit(null);
+  }, [wanted]);
+
+  const set = (value: number | null) =>
+    useEditor
+      .getState()
+      .commit(`Set the limit: ${limit.label}`, [
+        { op: "set-limit", limit: id, value: value === limit.default ? null : value },
+      ]);
+
+  const common = { label: limit.label, value: own ?? limit.default, onCommit: set };
+  return (
+    <li className="limit" ref={place} data-own={own !== undefined}>
+      <ValueField id={id} {...common} />
+      <p className="field-note">
+        {own === undefined ? "" : `Default ${writeLimit(id, limit.default, units)}. `}
+        {sourceText(limit.source)}
+      </p>
+      {own === undefined ? null : (
+        <button
+          type="button"
+          className="link"
+          aria-label={`Put ${limit.label} back to ${writeLimit(id, limit.default, units)}`}
+          onClick={() => set(null)}
+        >
+          Put the default back
+        </button>
+      )}
+    </li>
+  );
+}
+
+interface ValueProps {
+  readonly id: LimitId;
+  readonly label: string;
+  readonly value: number;
+  readonly onCommit: (value: number) => void;
+}
+
+/** Limits that are a multiple, not a slope. */
+const MULTIPLES: ReadonlySet<LimitId> = new Set<LimitId>(["rootZone"]);
+const MOST_TIMES = 10;
+
+function ValueField({ id, ...field }: ValueProps) {
+  const { unit } = LIMITS[id];
+  if (MULTIPLES.has(id)) return <NumberField unit="times" least={0} most={MOST_TIMES} {...field} />;
+  switch (unit) {
+    case "mm":
+      return <LengthField {...field} />;
+    case "ratio":
+      return <RatioField {...field} />;
+    case "h":
+      return <NumberField unit="h" least={0} most={24} {...field} />;
+  }
+}
+
+function writeLimit(id: LimitId, value: number, units: Units): string {
+  const { unit } = LIMITS[id];
+  if (MULTIPLES.has(id)) return `${writeNumber(value)} times`;
+  switch (unit) {
+    case "mm":
+      return formatLength(value, units);
+    case "ratio":
+      return formatRatio(value);
+    case "h":
+      return `${writeNumber(value)} h`;
+  }
+}

@@ -1,0 +1,41 @@
+import type { Op } from "../../../src/index.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { CardSection } from "../card/CardSection.tsx";
+import { GroundFacts } from "../card/GroundFacts.tsx";
+import { PolygonSides } from "../card/PolygonSides.tsx";
+import { BuyingSection } from "./BuyingSection.tsx";
+import { GardenerFields } from "./GardenerFields.tsx";
+import { LimitsSection } from "./LimitsSection.tsx";
+import { PlaceSection } from "./PlaceSection.tsx";
+
+/** What is given: the yard, the place, the people, what is on sale, and the limits the plan is held to. */
+export function SiteLeaf() {
+  const garden = useEditor((s) => s.garden);
+  const commit = useEditor((s) => s.commit);
+  const set = (what: string, op: Op) => commit(`Set ${what}`, [op]);
+
+  return (
+    <>
+      <CardSection title="The yard" gist={`${garden.yard.length} sides`} open>
+        <PolygonSides
+          points={garden.yard}
+          onCommit={(yard) => set("the yard’s outline", { op: "set-yard", yard })}
+        />
+      </CardSection>
+      <CardSection title="Who gardens here" open>
+        <GardenerFields gardener={garden.gardener} />
+      </CardSection>
+      <CardSection title="Ground" gist="the yard at large">
+        <GroundFacts
+          ground={garden.site.ground}
+          onSet={(what, changes) =>
+            set(what, { op: "set-site", changes: { ground: { ...garden.site.ground, ...changes } } })
+          }
+        />
+      </CardSection>
+      <PlaceSection site={garden.site} />
+      <BuyingSection garden={garden} />
+      <LimitsSection garden={garden} />
+    </>
+  );
+}

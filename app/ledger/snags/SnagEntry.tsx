@@ -1,0 +1,65 @@
+import { useEffect, useRef } from "react";
+import type { Snag, WayOut } from "../../../src/index.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { GRADE_WORDS, GradeMark } from "../GradeMark.tsx";
+import { SourceLine } from "./SourceLine.tsx";
+
+interface Props {
+  readonly snag: Snag;
+  readonly active: boolean;
+  readonly onTry: (way: WayOut) => void;
+  readonly onLeave: () => void;
+  readonly onTake: (way: WayOut) => void;
+}
+
+/** One snag: its grade, what is wrong and by how much, the ways out, where the limit comes from. */
+export function SnagEntry({ snag, active, onTry, onLeave, onTake }: Props) {
+  const entry = useRef<HTMLLIElement>(null);
+
+  useEffect(() => {
+    // Not every test DOM scrolls.
+    if (active) entry.current?.scrollIntoView?.({ block: "nearest" });
+  }, [active]);
+
+  const show = () => {
+    const { select, lookAt, garden } = useEditor.getState();
+    const there = new Set(garden.items.map(({ id }) => id));
+    select(snag.itemIds.filter((id) => there.has(id)));
+    lookAt(snag.key);
+  };
+
+  return (
+    <li ref={entry} className="snag" data-active={active} data-grade={snag.grade} data-snag={snag.key}>
+      <GradeMark grade={snag.grade} />
+      <div className="snag-body">
+        <h3>
+          <button type="button" className="snag-title" aria-pressed={active} onClick={show}>
+            <span className="unseen">{GRADE_WORDS[snag.grade]}: </span>
+            {snag.title}
+          </button>
+        </h3>
+        <p>{snag.detail}</p>
+        {snag.waysOut.length > 0 ? (
+          <p className="ways-out">
+            {snag.waysOut.map((way) => (
+              <button
+                key={way.label}
+                type="button"
+                className="button"
+                onPointerEnter={(event) => event.pointerType === "mouse" && onTry(way)}
+                onPointerLeave={onLeave}
+                onFocus={(event) => event.currentTarget.matches(":focus-visible") && onTry(way)}
+                onBlur={onLeave}
+                onClick={() => onTake(way)}
+              >
+                {way.label}
+              </button>
+            ))}
+          </p>
+        ) : null}
+        {active ? <p className="snag-why">{snag.why}</p> : null}
+        <SourceLine snag={snag} />
+      </div>
+    </li>
+  );
+}

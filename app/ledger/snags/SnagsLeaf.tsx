@@ -1,0 +1,82 @@
+import { useEffect, useRef, useState } from "react";
+import type { Garden, Snag, WayOut } from "../../../src/index.ts";
+import { useFindings } from "../../live/findings.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { SnagEntry } from "./SnagEntry.tsx";
+import { leaveOff, takeWayOut, tryOut } from "./way-out.ts";
+
+/** The list as it stood when a way out began to be tried. */
+interface Held {
+  readonly garden: Garden;
+  readonly snags: readonly Snag[];
+}
+
+/** Everything wrong with the plan, most serious first. */
+export function SnagsLeaf() {
+  const findings = useFindings();
+  const garden = useEditor((s) => s.garden);
+  const activeSnag = useEditor((s) => s.activeSnag);
+  const [held, setHeld] = useState<Held | null>(null);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const list = useRef<HTMLUListElement>(null);
+
+  // While a way out is tried the plan and the figures above show what it would do. The list itself stays, or the
+  // button would be gone from under the pointer.
+  const snags = held && held.garden === garden ? held.snags : findings.snags;
+  useEffect(() => leaveOff, []);
+
+  const onTry = (way: WayOut) => {
+    // Findings of an older garden may speak of places that are no longer so.
+    if (findings.of !== garden && held?.garden !== garden) return;
+    setHeld({ garden, snags });
+    tryOut(way);
+  };
+  const onLeave = () => {
+    leaveOff();
+    setHeld(null);
+  };
+  const onTake = (way: WayOut) => {
+    const current = held?.garden === garden || findings.of === garden;
+    const problem = current
+      ? takeWayOut(way)
+      : "The plan has just changed: look again and take the way out that is offered now.";
+    setRefusal(problem);
+    setHeld(null);
+    // The button goes with its snag; the keyboard stays in the list.
+    if (!problem) list.current?.focus();
+  };
+
+  if (findings.of === null) return <p className="leaf-text quiet">Reckoning…</p>;
+  return (
+    <>
+      {refusal ? (
+        <p className="leaf-text field-problem" role="alert">
+          {refusal}
+        </p>
+      ) : null}
+      {snags.length === 0 ? <NothingWrong /> : null}
+      <ul className="snags" ref={list} tabIndex={-1} aria-label="Snags, most serious first">
+        {snags.map((snag) => (
+          <SnagEntry
+            key={snag.key}
+            snag={snag}
+            active={snag.key === activeSnag}
+            onTry={onTry}
+            onLeave={onLeave}
+            onTake={onTake}
+          />
+        ))}
+      </ul>
+    </>
+  );
+}
+
+const NothingWrong = () => (
+  <div className="leaf-text">
+    <h3>Nothing wrong with this plan</h3>
+    <p>
+      Every bed can be reached, got to and built as it is drawn. The build sheet is ready to be printed.
+      Limits can be made stricter under Site.
+    </p>
+  </div>
+);

@@ -1,0 +1,38 @@
+import { LIMITS, type LimitId, limitIds, type Snag, type Source } from "../../../src/index.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { useLedger } from "../ledger-state.ts";
+
+const HOW: Readonly<Record<Source["how"], string>> = {
+  published: "From",
+  memory: "From memory, not looked up again:",
+  practice: "Common practice:",
+  computed: "Reckoned:",
+};
+
+export const sourceText = ({ how, text }: Source): string => `${HOW[how]} ${text}`;
+
+/** Where a snag's limit comes from, and where to change it. */
+export function SourceLine({ snag }: { readonly snag: Snag }) {
+  const limit = limitOf(snag.source);
+  const show = (id: LimitId) => {
+    useLedger.getState().wantLimit(id);
+    useLedger.getState().openCard(false);
+    useEditor.getState().turnTo("site");
+  };
+  return (
+    <p className="snag-source">
+      {ended(sourceText(snag.source))}{" "}
+      {limit ? (
+        <button type="button" className="link" onClick={() => show(limit)}>
+          Change it under Site
+        </button>
+      ) : null}
+    </p>
+  );
+}
+
+/** The limit whose source a rule cites; a rule takes its source from the limits table. */
+const limitOf = ({ text }: Source): LimitId | undefined =>
+  limitIds.find((id) => LIMITS[id].source.text === text);
+
+const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);

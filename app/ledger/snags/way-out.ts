@@ -1,0 +1,36 @@
+import type { Garden, WayOut } from "../../../src/index.ts";
+import { useEditor } from "../../store/use-editor.ts";
+
+/** What a draft was before a way out was tried, so that only its own draft is dropped again. */
+let tried: Garden | null = null;
+
+/** Shows a way out on the plan, unless a gesture is showing something already. */
+export function tryOut({ ops }: WayOut): void {
+  const { draft, preview } = useEditor.getState();
+  if (draft && draft !== tried) return;
+  preview(ops);
+  tried = useEditor.getState().draft;
+}
+
+/** Takes the try back. A gesture that has begun since keeps its draft. */
+export function leaveOff(): void {
+  const { draft, dropPreview } = useEditor.getState();
+  if (tried && draft === tried) dropPreview();
+  tried = null;
+}
+
+/**
+ * Takes a way out as one step of history.
+ * @returns null, or one sentence on why it is no longer possible
+ */
+export function takeWayOut({ label, ops }: WayOut): string | null {
+  tried = null;
+  try {
+    useEditor.getState().commit(label, ops);
+    useEditor.getState().say(`Done: ${label}.`);
+    return null;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return `“${label}” is no longer possible: ${error.message}.`;
+  }
+}

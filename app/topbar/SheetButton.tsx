@@ -1,0 +1,25 @@
+import { useState } from "react";
+import { useEditor } from "../store/use-editor.ts";
+
+/** The way to the printed page. What draws it is loaded when it is first asked for. */
+export function SheetButton() {
+  const [opening, setOpening] = useState(false);
+
+  const open = async () => {
+    setOpening(true);
+    try {
+      const { openSheet } = await import("../sheet/open-sheet.ts");
+      openSheet();
+    } catch {
+      useEditor.getState().say("The build sheet could not be loaded: check the connection and try again.");
+    } finally {
+      setOpening(false);
+    }
+  };
+
+  return (
+    <button type="button" className="button main" aria-busy={opening} onClick={() => void open()}>
+      Build sheet
+    </button>
+  );
+}
