@@ -31,7 +31,7 @@ const METRIC: readonly GridSteps[] = [10, 100, 1000, 10_000, 100_000].flatMap((t
 ]);
 
 /** Numbers on a ruler stand at least this far apart, px. */
-const ROOM_FOR_A_NUMBER = 52;
+const ROOM_FOR_A_NUMBER = 62;
 
 /** The finest spacing whose numbers have room. @param scale px per mm */
 export function gridSteps(scale: number, units: Units): GridSteps {
@@ -51,13 +51,13 @@ export function marksBetween(from: number, to: number, step: number, origin: num
 
 /** What a ruler's number says: feet (inches below a foot), or metres (centimetres below half a metre of step). */
 export function rulerNumber(mm: number, { major }: GridSteps, units: Units): string {
-  if (units === "metric") return major < 1000 ? `${tidy(mm / 10)}` : `${tidy(mm / 1000)}`;
-  if (major >= FOOT) return `${tidy(mm / FOOT)}`;
-  const inches = Math.round(mm / INCH);
-  const feet = Math.trunc(inches / 12);
-  const over = Math.abs(inches % 12);
-  if (feet === 0) return `${inches}″`;
-  return over === 0 ? `${feet}′` : `${feet}′${over}″`;
+  if (units === "metric") return major < 1000 ? tidy(mm / 10) : tidy(mm / 1000);
+  if (major >= FOOT) return tidy(mm / FOOT);
+  const inches = Math.round(Math.abs(mm) / INCH);
+  const sign = mm < 0 && inches > 0 ? "−" : "";
+  const [feet, over] = [Math.floor(inches / 12), inches % 12];
+  if (feet === 0) return `${sign}${over}″`;
+  return over === 0 ? `${sign}${feet}′` : `${sign}${feet}′${over}″`;
 }
 
 /** The word in the rulers' corner for what their numbers count. */
@@ -67,4 +67,6 @@ export const rulerUnit = ({ major }: GridSteps, units: Units): string => {
 };
 
 // Rounded, for -0 and for the last binary digits of a foot.
-const tidy = (n: number): number => Math.round(n * 1000) / 1000 + 0;
+const tidy = (n: number): string => signed(Math.round(n * 1000) / 1000 + 0);
+
+const signed = (n: number): string => (n < 0 ? `−${-n}` : `${n}`);

@@ -14,11 +14,11 @@ export const TILES = {
   earth: { size: 48, draw: (ctx, size) => stipple(ctx, size, 12, INK.soilMark, 0.8, 0.75) },
   lawn: { size: 48, draw: (ctx, size) => tufts(ctx, size, 9, 2, 0.5) },
   weeds: { size: 40, draw: (ctx, size) => tufts(ctx, size, 8, 3, 0.75) },
-  bark: { size: 40, draw: (ctx, size) => chips(ctx, size, 16) },
+  bark: { size: 56, draw: (ctx, size) => chips(ctx, size, 25) },
   "loose-gravel": { size: 40, draw: (ctx, size) => pebbles(ctx, size, 18) },
   "firm-gravel": { size: 32, draw: (ctx, size) => stipple(ctx, size, 34, INK.faint, 0.7, 0.7) },
   /** Aggregate: the dots and broken triangles that stand for concrete. */
-  paving: { size: 64, draw: (ctx, size) => aggregate(ctx, size) },
+  paving: { size: 80, draw: (ctx, size) => aggregate(ctx, size) },
   deck: { size: 10, draw: (ctx, size) => level(ctx, size, INK.faint, 0.75) },
   roof: { size: 14, draw: (ctx, size) => diagonals(ctx, size, INK.faint, 0.6, true) },
   building: { size: 9, draw: (ctx, size) => diagonals(ctx, size, INK.faint, 0.6) },
@@ -37,6 +37,9 @@ const scatter = (i: number): readonly [number, number] => [
   (0.5 + i * 0.7548776662) % 1,
   (0.5 + i * 0.569840291) % 1,
 ];
+
+/** Turns that do not follow the places of the scatter, 0..1: marks in a row would else look grown, not strewn. */
+const tumbled = (i: number): number => ((i * 7919 + 13) % 97) / 97;
 
 /** Draws each mark again where it runs over an edge, so that tiles meet. */
 function scattered(size: number, count: number, draw: (x: number, y: number, i: number) => void): void {
@@ -91,8 +94,9 @@ function chips(ctx: CanvasRenderingContext2D, size: number, count: number): void
   ctx.lineWidth = 1;
   ctx.lineCap = "round";
   scattered(size, count, (x, y, i) => {
-    const angle = (i * 2.399963) % Math.PI;
-    const [dx, dy] = [Math.cos(angle) * 2.4, Math.sin(angle) * 2.4];
+    const angle = tumbled(i) * Math.PI;
+    const half = 1.8 + 1.1 * tumbled(i + 31);
+    const [dx, dy] = [Math.cos(angle) * half, Math.sin(angle) * half];
     ctx.beginPath();
     ctx.moveTo(x - dx, y - dy);
     ctx.lineTo(x + dx, y + dy);
@@ -106,21 +110,21 @@ function pebbles(ctx: CanvasRenderingContext2D, size: number, count: number): vo
   ctx.globalAlpha = 0.8;
   scattered(size, count, (x, y, i) => {
     ctx.beginPath();
-    ctx.ellipse(x, y, 1.5 + (i % 3) * 0.4, 1.2, i * 1.1, 0, 2 * Math.PI);
+    ctx.ellipse(x, y, 1.5 + (i % 3) * 0.4, 1.2, tumbled(i) * Math.PI, 0, 2 * Math.PI);
     ctx.stroke();
   });
 }
 
 function aggregate(ctx: CanvasRenderingContext2D, size: number): void {
-  stipple(ctx, size, 26, INK.faint, 0.6, 0.6);
+  stipple(ctx, size, 40, INK.faint, 0.6, 0.6);
   ctx.strokeStyle = INK.faint;
   ctx.lineWidth = 0.7;
   ctx.globalAlpha = 0.75;
-  scattered(size, 5, (x, y, i) => {
-    const r = 2.4 + (i % 2) * 0.8;
+  scattered(size, 8, (x, y, i) => {
+    const r = 2.2 + 1.1 * tumbled(i);
     ctx.beginPath();
     for (let corner = 0; corner < 3; corner++) {
-      const angle = i * 1.3 + (corner * 2 * Math.PI) / 3;
+      const angle = tumbled(i + 7) * 6 + (corner * 2 * Math.PI) / 3;
       ctx.lineTo(x + 7 + r * Math.cos(angle), y + 4 + r * Math.sin(angle));
     }
     ctx.closePath();

@@ -3,6 +3,7 @@ import {
   formatDistance,
   formatShort,
   frameOf,
+  type Garden,
   type Item,
   type ItemOf,
   type Point,
@@ -13,7 +14,7 @@ import {
 import type { View } from "../store/editor.ts";
 import { INK } from "../style/ink.ts";
 import { labelRoom } from "./label-room.ts";
-import { LETTERS, type Letters, type Measure, measure as measureLetters } from "./lettering.ts";
+import { LETTERS, type Letters, letteringAge, type Measure, measure as measureLetters } from "./lettering.ts";
 import { toScreen } from "./viewport.ts";
 
 export interface LabelLine {
@@ -54,12 +55,7 @@ export const KIND_WORDS = {
 } as const satisfies Record<Item["kind"], string>;
 
 /** The label of a thing that has an outline, or null where there is no room for its words. */
-export function shapeLabel(
-  item: Shaped,
-  view: View,
-  units: Units,
-  measure: Measure = measureLetters,
-): Label | null {
+function shapeLabel(item: Shaped, view: View, units: Units, measure: Measure): Label | null {
   const room = labelRoom(item.shape);
   const at = toScreen(view, placed(room.centre, item.at, item.turn));
   const across = room.width * view.scale - 2 * PADDING;
@@ -137,12 +133,7 @@ function planSize(shape: Shape): readonly number[] {
 }
 
 /** Name and height of a tree, under its trunk. */
-export function treeLabel(
-  tree: ItemOf<"tree">,
-  view: View,
-  units: Units,
-  measure: Measure = measureLetters,
-): Label | null {
+function treeLabel(tree: ItemOf<"tree">, view: View, units: Units, measure: Measure): Label | null {
   const letters: Letters = { ...LETTERS.note, colour: INK.leaf };
   const text = `${tree.name || KIND_WORDS.tree} ${formatDistance(tree.height, units)}`;
   const width = measure(text, letters);
@@ -154,11 +145,11 @@ export function treeLabel(
 }
 
 /** Name and clear width of a gate or door, on the side that its leaf does not sweep. */
-export function openingLabel(
+function openingLabel(
   item: ItemOf<"gate" | "door">,
   view: View,
   units: Units,
-  measure: Measure = measureLetters,
+  measure: Measure,
 ): Label | null {
   const letters = LETTERS.note;
   const text =
@@ -189,7 +180,7 @@ export function openingLabel(
 const OPENING_IN_SIGHT = 14;
 const doorName = (door: ItemOf<"door">): string => door.name || (door.kitchen ? "kitchen" : "door");
 
-export function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure = measureLetters): Label | null {
+function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure): Label | null {
   if (view.scale < 0.02) return null;
   const letters: Letters = { ...LETTERS.note, colour: INK.water };
   const text = tap.name || KIND_WORDS.tap;
@@ -198,8 +189,26 @@ export function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure = meas
   return { lines: [{ text, letters }], at: [x + 11 + width / 2, y + 9], turn: 0, width, height };
 }
 
-/** The label of any thing, as it is drawn. */
-export function labelOf(item: Item, view: View, units: Units, measure?: Measure): Label | null {
+interface Lettered {
+  readonly view: View;
+  readonly units: Units;
+  readonly age: number;
+  readonly label: Label | null;
+}
+const lettered = new WeakMap<Item, Lettered>();
+
+/** The label of any thing as it is drawn, or null for none; remembered while the view stays. */
+export function labelOf(item: Item, view: View, units: Units): Label | null {
+  const known = lettered.get(item);
+  if (known && known.view === view && known.units === units && known.age === letteringAge())
+    return known.label;
+  const label = makeLabel(item, view, units, measureLetters);
+  lettered.set(item, { view, units, age: letteringAge(), label });
+  return label;
+}
+
+/** The same with words measured in another way. */
+export function makeLabel(item: Item, view: View, units: Units, measure: Measure): Label | null {
   switch (item.kind) {
     case "bed":
     case "house":
@@ -227,5 +236,12 @@ export function labelBox({ at: [x, y], turn, width, height }: Label): Box {
   const [w, h] = [(width * c + height * s) / 2, (width * s + height * c) / 2];
   return { minX: x - w, minY: y - h, maxX: x + w, maxY: y + h };
 }
+
+/** The boxes of all labels of a garden, px. */
+export const labelBoxes = ({ items, units }: Pick<Garden, "items" | "units">, view: View): Box[] =>
+  items.flatMap((item) => {
+    const label = labelOf(item, view, units);
+    return label ? [labelBox(label)] : [];
+  });
 
 export const lineLeading = ({ letters }: LabelLine): number => letters.size * LEADING;

@@ -26,6 +26,10 @@ export const fontOf = ({ size, weight }: Letters): string =>
 export type Measure = (text: string, letters: Letters) => number;
 
 const widths = new Map<string, number>();
+let age = 0;
+
+/** Grows whenever words may have become wider or narrower, for those who remember where words stand. */
+export const letteringAge = (): number => age;
 let ruler: CanvasRenderingContext2D | null = null;
 
 /** Measures on a canvas of its own; remembered, for measuring costs more than drawing. */
@@ -52,6 +56,7 @@ export function whenLettered(redraw: () => void): () => void {
   const loads = ([400, 500, 600] as const).map((weight) => fonts.load(`${weight} 14px "${LETTERING}"`));
   void Promise.allSettled(loads).then(() => {
     widths.clear();
+    age += 1;
     if (wanted) redraw();
   });
   return () => {

@@ -6,7 +6,7 @@ export interface BarLength {
   readonly words: string;
 }
 
-const LONGEST = 190;
+const LONGEST = 220;
 
 const us = (inches: number): BarLength => ({
   mm: inches * INCH,

@@ -1,7 +1,6 @@
 import { type Box, type Garden, type Item, outlineOf, type Point, type Snag } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
-import { labelBox, labelOf } from "./label.ts";
-import type { Measure } from "./lettering.ts";
+import { labelBoxes } from "./label.ts";
 import { toPlan, toScreen } from "./viewport.ts";
 
 /** Where the mark of a snag stands. */
@@ -26,18 +25,10 @@ const MOST_PLACES = 48;
  * @param snags most serious first
  * @returns in the order given, without those that have no place left near what they are about
  */
-export function snagMarkPlaces(
-  garden: Garden,
-  snags: readonly Snag[],
-  view: View,
-  measure?: Measure,
-): readonly SnagMark[] {
+export function snagMarkPlaces(garden: Garden, snags: readonly Snag[], view: View): readonly SnagMark[] {
   if (snags.length === 0) return [];
   const byId = new Map(garden.items.map((item) => [item.id, item]));
-  const labels = garden.items.flatMap((item) => {
-    const label = labelOf(item, view, garden.units, measure);
-    return label ? [labelBox(label)] : [];
-  });
+  const labels = labelBoxes(garden, view);
   const marks: SnagMark[] = [];
   for (const snag of snags.slice(0, MOST_MARKS)) {
     const about = snag.itemIds.flatMap((id) => byId.get(id) ?? []);

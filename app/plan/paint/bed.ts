@@ -1,7 +1,7 @@
 import { boundsOf, frameOf, type ItemOf, type Point, placed, type Ring } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { fillHatched } from "../hatch.ts";
-import { shapeLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { labelRoom } from "../label-room.ts";
 import { lineWidth, type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
@@ -12,6 +12,8 @@ type Bed = ItemOf<"bed">;
 /** Walls thinner than this on the screen are one line. */
 const TWO_LINES = 2;
 const LEG = 90;
+/** A mask may take this part of a bed's width and no more. */
+const ROOMY = 1.7;
 
 /** A bed as it is built: the outside of its wall heavy, the inside light, soil between; a mound dashed. */
 export function paintBed(pen: Pen, bed: Bed): void {
@@ -42,7 +44,16 @@ export function paintBed(pen: Pen, bed: Bed): void {
 }
 
 export const paintBedLabel = (pen: Pen, bed: Bed): void =>
-  paintLabel(pen, shapeLabel(bed, pen.view, pen.units), INK.soil);
+  paintLabel(pen, labelOf(bed, pen.view, pen.units), INK.soil);
+
+/** On a patch of soil of its own, for where something is drawn over the bed; unless that would hide most of it. */
+export function paintBedLabelMasked(pen: Pen, bed: Bed): void {
+  const label = labelOf(bed, pen.view, pen.units);
+  if (!label) return;
+  const { width, length } = labelRoom(bed.shape);
+  const roomy = Math.max(width, length) * pen.view.scale > ROOMY * label.width;
+  paintLabel(pen, label, INK.soil, roomy);
+}
 
 /** A trellis: a line with crosses along the longer side of the bed, a hand's breadth inside it. */
 function paintTrellis(pen: Pen, bed: Bed): void {
@@ -80,7 +91,7 @@ function paintTrellis(pen: Pen, bed: Bed): void {
 /** A table bed: its legs as squares inside the corners. */
 function paintLegs(pen: Pen, bed: Bed): void {
   const { ctx, view } = pen;
-  const side = Math.max(5, LEG * view.scale);
+  const side = Math.max(3, LEG * view.scale);
   ctx.fillStyle = INK.ink;
   for (const corner of legPlaces(bed)) {
     const [x, y] = toScreen(view, corner);

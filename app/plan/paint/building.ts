@@ -1,7 +1,7 @@
 import { type ItemOf, outlineOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { fillHatched } from "../hatch.ts";
-import { shapeLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -22,5 +22,5 @@ export function paintBuilding(pen: Pen, item: ItemOf<"house" | "shed">): void {
   fillHatched(pen, house ? "building" : "shed", toScreen(view, item.at));
   ctx.restore();
   rule(pen, { colour: INK.ink, width: house ? 2.5 : 2 });
-  paintLabel(pen, shapeLabel(item, view, units), TINT);
+  paintLabel(pen, labelOf(item, view, units), TINT);
 }

@@ -1,8 +1,10 @@
 import {
   type Access,
   type BedAccess,
+  type Box,
   formatDistance,
   formatShort,
+  type Gap,
   type Garden,
   type Item,
   type ItemId,
@@ -14,12 +16,14 @@ import {
 } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { carried } from "../carried.ts";
+import { clearPlace, markBox } from "../clear-place.ts";
 import { fillHatched } from "../hatch.ts";
-import { LETTERS, type Letters, letter } from "../lettering.ts";
+import { labelBoxes } from "../label.ts";
+import { LETTERS, type Letters, letter, measure } from "../lettering.ts";
 import { type Pen, rule, traceCircle, traceLine, traceRing } from "../pen.ts";
 import { snagMarkPlaces } from "../snag-marks.ts";
 import { toScreen } from "../viewport.ts";
-import { paintBedLabel } from "./bed.ts";
+import { paintBedLabelMasked } from "./bed.ts";
 import { paintDimension } from "./dimension.ts";
 import { paintGradeMark } from "./grade-mark.ts";
 
@@ -41,17 +45,20 @@ export function paintFindings(pen: Pen, shown: Shown): void {
   const then = new Map(shown.of.items.map((item) => [item.id, item]));
   const active = shown.snags.find(({ key }) => key === shown.activeSnag) ?? null;
   const looked = lookedAt(shown, active);
+  const marks = snagMarkPlaces(shown.garden, shown.snags, pen.view);
+  const taken = [...labelBoxes(shown.garden, pen.view), ...marks.map(({ pixel }) => markBox(pixel))];
 
   for (const bed of shown.access.beds) {
     const [item, before] = [now.get(bed.id), then.get(bed.id)];
     if (item && before) paintOutOfReach(pen, bed, item, before);
   }
   for (const bed of shown.access.beds) {
-    if (looked.has(bed.id) && now.has(bed.id)) paintWaysOf(pen, bed, shown.access, active);
+    if (looked.has(bed.id) && now.has(bed.id)) paintWaysOf(pen, bed, shown.access, active, taken);
   }
   if (active) paintActive(pen, active, now, shown);
-  for (const { snag, pixel } of snagMarkPlaces(shown.garden, shown.snags, pen.view)) {
-    paintGradeMark(pen, snag.grade, pixel, snag.key === shown.activeSnag);
+  for (const { snag, pixel } of marks) {
+    // The heavy dimension of the gap that is looked at says more than its mark, and stands in the same place.
+    if (snag !== active || !isGap(snag)) paintGradeMark(pen, snag.grade, pixel, snag === active);
   }
 }
 
@@ -77,22 +84,30 @@ function paintOutOfReach(pen: Pen, bed: BedAccess, item: Item, before: Item): vo
   ctx.restore();
   fillHatched(pen, "out-of-reach", toScreen(pen.view, item.at), "evenodd");
   rule(pen, { colour: INK.accent, width: 1, dash: [4, 3] });
-  if (item.kind === "bed") paintBedLabel(pen, item);
+  if (item.kind === "bed") paintBedLabelMasked(pen, item);
 }
 
 /** The ways of the bed that is looked at: to the kitchen, along the hose, the narrowest place, where a wheelchair turns. */
-function paintWaysOf(pen: Pen, bed: BedAccess, access: Access, active: Snag | null): void {
+function paintWaysOf(pen: Pen, bed: BedAccess, access: Access, active: Snag | null, taken: Box[]): void {
   const { units } = pen;
   if (bed.kitchen) {
     const words = `kitchen ${formatDistance(bed.kitchen.length, units)}`;
-    paintRoute(pen, bed.kitchen.points, words, INK.leaf, [2, 4]);
+    paintRoute(pen, bed.kitchen.points, words, INK.leaf, [2, 4], taken);
   }
   if (bed.hose) {
-    paintRoute(pen, bed.hose.points, `hose ${formatDistance(bed.hose.length, units)}`, INK.water, [7, 4]);
+    paintRoute(
+      pen,
+      bed.hose.points,
+      `hose ${formatDistance(bed.hose.length, units)}`,
+      INK.water,
+      [7, 4],
+      taken,
+    );
   }
   const narrowest = bed.fromGate?.narrowest ?? bed.fromDoor?.narrowest ?? null;
-  // The gap a snag is about is drawn heavy already.
-  if (narrowest && !(active && sameGap(active.at, [narrowest.from, narrowest.to]))) {
+  // The gap a snag is about is drawn heavy already, and what stands round a selected bed is dimensioned with it.
+  const told = narrowest && (narrowest.between.includes(bed.id) || isSameGap(active, narrowest));
+  if (narrowest && !told) {
     const words = `way ${formatShort(narrowest.width, units)}`;
     paintDimension(pen, { from: narrowest.from, to: narrowest.to, words, colour: INK.faint });
   }
@@ -100,8 +115,10 @@ function paintWaysOf(pen: Pen, bed: BedAccess, access: Access, active: Snag | nu
   if (space) paintTurningSpace(pen, space);
 }
 
-const sameGap = (a: readonly Point[], b: readonly Point[]): boolean =>
-  a.length === b.length && a.every(([x, y], i) => Math.hypot(x - b[i]![0], y - b[i]![1]) < 1);
+const isSameGap = (snag: Snag | null, { from, to }: Gap): boolean =>
+  snag?.at.length === 2 && near(snag.at[0]!, from) && near(snag.at[1]!, to);
+
+const near = ([ax, ay]: Point, [bx, by]: Point): boolean => Math.hypot(ax - bx, ay - by) < 1;
 
 function paintRoute(
   pen: Pen,
@@ -109,6 +126,7 @@ function paintRoute(
   words: string,
   colour: string,
   dash: readonly number[],
+  taken: Box[],
 ): void {
   const { ctx } = pen;
   ctx.beginPath();
@@ -120,21 +138,10 @@ function paintRoute(
   ctx.restore();
   rule(pen, { colour, width: 2, dash });
   const letters: Letters = { ...LETTERS.size, weight: 600, colour };
-  letter(pen, words, halfWay(points.map((point) => toScreen(pen.view, point))), letters);
-}
-
-/** The point half way along a line. */
-export function halfWay(line: readonly Point[]): Point {
-  const lengths = line.slice(1).map(([x, y], i) => Math.hypot(x - line[i]![0], y - line[i]![1]));
-  let left = lengths.reduce((sum, length) => sum + length, 0) / 2;
-  for (const [i, length] of lengths.entries()) {
-    if (left <= length && length > 0) {
-      const [[ax, ay], [bx, by]] = [line[i]!, line[i + 1]!];
-      return [ax + ((bx - ax) * left) / length, ay + ((by - ay) * left) / length];
-    }
-    left -= length;
-  }
-  return line[0] ?? [0, 0];
+  const line = points.map((point) => toScreen(pen.view, point));
+  const box = clearPlace(line, measure(words, letters), letters.size, taken);
+  taken.push(box);
+  letter(pen, words, [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2], letters);
 }
 
 function paintTurningSpace(pen: Pen, space: TurningSpace): void {
@@ -158,7 +165,7 @@ function paintActive(pen: Pen, snag: Snag, now: ReadonlyMap<ItemId, Item>, shown
     rule(pen, { colour: INK.accent, width: 2.5 });
   }
   const [from, to] = snag.at;
-  if (from && to && snag.at.length === 2 && snag.unit === "mm") {
+  if (from && to && isGap(snag)) {
     paintDimension(pen, { from, to, words: gapWords(snag, pen), colour: INK.accent, heavy: true });
     return;
   }
@@ -169,6 +176,10 @@ function paintActive(pen: Pen, snag: Snag, now: ReadonlyMap<ItemId, Item>, shown
     rule(pen, { colour: INK.accent, width: 2 });
   }
 }
+
+/** Something measured between two places. */
+const isGap = ({ at, unit, itemIds }: Snag): boolean =>
+  at.length === 2 && unit === "mm" && itemIds.length !== 1;
 
 /** "20 in · 4 in short". */
 function gapWords({ measured, limit }: Snag, { units }: Pen): string {

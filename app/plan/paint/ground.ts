@@ -2,7 +2,7 @@ import { type ItemOf, outlineOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { fillHatched } from "../hatch.ts";
 import type { HatchName } from "../hatch-tiles.ts";
-import { shapeLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -47,4 +47,4 @@ export function paintGround(pen: Pen, item: ItemOf<"ground">): void {
 }
 
 export const paintGroundLabel = (pen: Pen, item: ItemOf<"ground">): void =>
-  paintLabel(pen, shapeLabel(item, pen.view, pen.units), GROUND_TINT[item.cover]);
+  paintLabel(pen, labelOf(item, pen.view, pen.units), GROUND_TINT[item.cover]);

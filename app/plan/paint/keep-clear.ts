@@ -1,6 +1,6 @@
 import { boundsOf, type ItemOf, outlineOf, type Point, placed } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
-import { shapeLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { type Pen, rule, traceLine, traceRing } from "../pen.ts";
 import { paintLabel } from "./label.ts";
 
@@ -23,7 +23,7 @@ export function paintKeepClear(pen: Pen, item: ItemOf<"keep-clear">): void {
   ctx.beginPath();
   traceRing(pen, outline, 1.5);
   rule(pen, { colour: INK.ink, width: 1.25, dash: [7, 4] });
-  paintLabel(pen, shapeLabel(item, view, units));
+  paintLabel(pen, labelOf(item, view, units));
 }
 
 /** The two diagonals of the box round it in its own frame. */

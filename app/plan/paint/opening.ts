@@ -1,6 +1,6 @@
 import type { ItemOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
-import { openingLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { type Pen, rule } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -32,7 +32,7 @@ export function paintOpening(pen: Pen, item: ItemOf<"gate" | "door">): void {
   if (item.swing === "sliding") paintSlide(pen, half, item.hinge === "left" ? -1 : 1);
   else paintLeaf(pen, half, item.hinge === "left" ? -1 : 1, item.swing === "out" ? 1 : -1);
   ctx.restore();
-  paintLabel(pen, openingLabel(item, view, units));
+  paintLabel(pen, labelOf(item, view, units));
 }
 
 /** The leaf stands open at a right angle; the arc is where it goes. */

@@ -1,6 +1,6 @@
 import type { ItemOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
-import { tapLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { type Pen, rule } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -30,5 +30,5 @@ export function paintTap(pen: Pen, tap: ItemOf<"tap">): void {
     ctx.fill();
   }
   ctx.restore();
-  paintLabel(pen, tapLabel(tap, view));
+  paintLabel(pen, labelOf(tap, view, pen.units));
 }

@@ -1,6 +1,6 @@
 import type { ItemOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
-import { treeLabel } from "../label.ts";
+import { labelOf } from "../label.ts";
 import { type Pen, rule, traceCircle } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -25,7 +25,7 @@ export function paintTree(pen: Pen, tree: ItemOf<"tree">): void {
   ctx.arc(x, y, Math.max(4, (tree.trunk / 2) * view.scale), 0, 2 * Math.PI);
   ctx.fillStyle = INK.leaf;
   ctx.fill();
-  paintLabel(pen, treeLabel(tree, view, units));
+  paintLabel(pen, labelOf(tree, view, units));
 }
 
 /** An evergreen's crown carries short strokes inwards all round. */

@@ -42,7 +42,7 @@ function paintGrid(pen: Pen, { yard, units }: Pick<Garden, "yard" | "units">): v
   const origin = boundsOf(yard);
   const { major, minor } = gridSteps(view.scale, units);
   for (const [step, strength] of [
-    [minor, 0.42],
+    [minor, 0.36],
     [major, 0.95],
   ] as const) {
     ctx.beginPath();
