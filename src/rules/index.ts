@@ -1,8 +1,62 @@
+import { bedInPath } from "./bed-in-path.ts";
+import { bedInTreeRoots } from "./bed-in-tree-roots.ts";
+import { blockedDoor } from "./blocked-door.ts";
+import { blockedTap } from "./blocked-tap.ts";
+import { coarseMesh } from "./coarse-mesh.ts";
+import { deckLoad } from "./deck-load.ts";
+import { layeredShallowBed } from "./layered-shallow-bed.ts";
+import { longRootsOverMesh } from "./long-roots-over-mesh.ts";
+import { nativeFill } from "./native-fill.ts";
+import { nearOldPaint } from "./near-old-paint.ts";
+import { nearWalnut } from "./near-walnut.ts";
+import { noLiner } from "./no-liner.ts";
+import { noMesh } from "./no-mesh.ts";
+import { outsideYard } from "./outside-yard.ts";
+import { overlapping } from "./overlapping.ts";
+import { postsThroughMesh } from "./posts-through-mesh.ts";
 import type { Rule } from "./rule.ts";
+import { shallowSoil } from "./shallow-soil.ts";
+import { slopingBed } from "./sloping-bed.ts";
+import { tallWall } from "./tall-wall.ts";
+import { thinMixOnTop } from "./thin-mix-on-top.ts";
+import { undrainedBed } from "./undrained-bed.ts";
+import { unlayeredDeepFill } from "./unlayered-deep-fill.ts";
+import { unsafeTap } from "./unsafe-tap.ts";
+import { unsafeTimber } from "./unsafe-timber.ts";
+import { untestedFill } from "./untested-fill.ts";
+import { untiedFrame } from "./untied-frame.ts";
+import { weakFrame } from "./weak-frame.ts";
 
 /** Every rule a garden is held to: must fix, then should fix, then worth knowing; snags of a grade keep this order. */
 export const RULES: readonly Rule[] = [
   // must fix
+  outsideYard,
+  overlapping,
+  bedInPath,
+  blockedDoor,
+  shallowSoil,
+  noLiner,
+  noMesh,
+  coarseMesh,
+  undrainedBed,
+  deckLoad,
   // should fix
+  blockedTap,
+  weakFrame,
+  untiedFrame,
+  tallWall,
+  unsafeTimber,
+  nearOldPaint,
+  bedInTreeRoots,
+  nearWalnut,
+  longRootsOverMesh,
+  unlayeredDeepFill,
+  layeredShallowBed,
+  thinMixOnTop,
+  nativeFill,
+  unsafeTap,
   // worth knowing
+  slopingBed,
+  postsThroughMesh,
+  untestedFill,
 ];

@@ -1,0 +1,21 @@
+import { nameOf } from "../garden/name-of.ts";
+import { practice } from "../garden/source.ts";
+import { conflictFindings } from "./conflict-findings.ts";
+import { defineRule } from "./rule.ts";
+
+/** Flags beds and sheds that stand on a drawn path. */
+export const bedInPath = defineRule({
+  id: "bed-in-path",
+  grade: "must",
+  promise: "Nothing is built on a drawn path.",
+  why: "A drawn path says where people are meant to walk; whatever stands in it takes from its width.",
+  source: practice("the plan's own paths"),
+  needs: ["garden", "place"],
+
+  check(facts) {
+    return conflictFindings(facts, ["path"], (movable, path, depth) => ({
+      title: `${nameOf(movable)}: ${depth} into ${nameOf(path)}`,
+      detail: `It stands in the path and takes ${depth} of its width.`,
+    }));
+  },
+});

@@ -1,0 +1,68 @@
+import { type Crop, cropById } from "../crops/crop-table.ts";
+import { ROOT_RUN_SOURCES, rootRun } from "../crops/root-run.ts";
+import { frameOf } from "../garden/frame.ts";
+import { nameOf } from "../garden/name-of.ts";
+import { outlineOf } from "../garden/outline.ts";
+import { centroid } from "../geometry/ring.ts";
+import { formatShort } from "../units/format-length.ts";
+import { SAME_LENGTH } from "../units/length.ts";
+import { waysToDeepen } from "./deepen.ts";
+import { defineRule } from "./rule.ts";
+import { listed } from "./words.ts";
+
+/** Crops whose long root is the crop: it thickens, and cannot pass a mesh. From memory. */
+const LONG_ROOTS: readonly string[] = ["carrot", "parsnip"];
+
+/**
+ * Flags long-rooted crops in beds with mesh nearer than their roots run. Other roots are thin where they meet the
+ * mesh and pass it.
+ */
+export const longRootsOverMesh = defineRule({
+  id: "long-roots-over-mesh",
+  grade: "should",
+  promise: "Long roots have their whole run above the mesh.",
+  why: "A carrot or parsnip that meets wire forks or grows into it, and lifting it tears the mesh.",
+  source: ROOT_RUN_SOURCES.hard,
+  needs: ["beds", "units"],
+
+  check({ beds, units }) {
+    return beds.flatMap((bed) => {
+      if (bed.bottom.mesh === null || bed.legs !== null) return [];
+      const { soilDepth } = frameOf(bed);
+      const run = (crop: Crop) => rootRun(crop, "hard");
+      const tooLong = bed.crops
+        .filter((id) => LONG_ROOTS.includes(id))
+        .map(cropById)
+        .filter((crop) => crop !== null)
+        .filter((crop) => run(crop) > soilDepth + SAME_LENGTH);
+      if (tooLong.length === 0) return [];
+      const need = Math.max(...tooLong.map(run));
+      const names = listed(tooLong.map(({ name }) => name));
+      const out = new Set<string>(tooLong.map(({ id }) => id));
+      return [
+        {
+          itemIds: [bed.id],
+          at: [centroid(outlineOf(bed))],
+          measured: soilDepth,
+          limit: need,
+          unit: "mm" as const,
+          title: `${nameOf(bed)}: mesh stops the roots of ${names}`,
+          detail: `The mesh lies below ${formatShort(soilDepth, units)} of soil; their roots run ${formatShort(need, units)}. Short-rooted sorts do with less.`,
+          waysOut: [
+            ...waysToDeepen(bed, need, units),
+            {
+              label: `Leave out ${names}`,
+              ops: [
+                {
+                  op: "set" as const,
+                  id: bed.id,
+                  changes: { crops: bed.crops.filter((id) => !out.has(id)) },
+                },
+              ],
+            },
+          ],
+        },
+      ];
+    });
+  },
+});

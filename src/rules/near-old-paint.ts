@@ -1,0 +1,48 @@
+import { obstaclesOf } from "../access/obstacles.ts";
+import { LIMITS } from "../garden/limits.ts";
+import { nameOf } from "../garden/name-of.ts";
+import { offset } from "../geometry/clip.ts";
+import { formatShort } from "../units/format-length.ts";
+import { nearerThan } from "./near.ts";
+import { defineRule } from "./rule.ts";
+import { shiftWayOut } from "./shift-way-out.ts";
+
+/** Flags beds close to walls that were painted before lead paint was given up. Table beds hold soil of their own. */
+export const nearOldPaint = defineRule({
+  id: "near-old-paint",
+  grade: "should",
+  promise: "Beds stand away from walls with old paint.",
+  why: "Lead from flaked and scraped paint lies in the ground below the wall, most of it under the eaves.",
+  source: LIMITS.oldPaint.source,
+  limits: ["oldPaint"],
+  needs: ["garden", "items", "beds", "limits", "units"],
+
+  check({ garden, items, beds, limits, units }) {
+    const painted = new Map(
+      items.filter((item) => "oldPaint" in item && item.oldPaint).map((item) => [item.id, item]),
+    );
+    if (painted.size === 0) return [];
+    const limit = limits.oldPaint;
+    const walls = obstaclesOf(garden).filter(({ id }) => painted.has(id));
+    return walls.flatMap(({ id, ring }) =>
+      beds.flatMap((bed) => {
+        const gap = bed.legs === null ? nearerThan(limit, bed, ring) : null;
+        const wall = painted.get(id);
+        if (!gap || !wall) return [];
+        const far = formatShort(gap.width, units);
+        return [
+          {
+            itemIds: [bed.id, id],
+            at: [gap.from, gap.to],
+            measured: gap.width,
+            limit,
+            unit: "mm" as const,
+            title: `${nameOf(bed)}: ${far} from old paint`,
+            detail: `${nameOf(wall)} is painted from before lead was given up; keep ${formatShort(limit, units)} away, or have the soil tested: distance alone proves nothing.`,
+            waysOut: shiftWayOut(garden, bed.id, { keepOff: offset([ring], limit, "round") }),
+          },
+        ];
+      }),
+    );
+  },
+});

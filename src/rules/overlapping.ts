@@ -1,0 +1,24 @@
+import { nameOf } from "../garden/name-of.ts";
+import { practice } from "../garden/source.ts";
+import { conflictFindings } from "./conflict-findings.ts";
+import { defineRule } from "./rule.ts";
+
+/** Flags beds and sheds that stand in one another, in a building, fence, wall or trunk, or on ground kept clear. */
+export const overlapping = defineRule({
+  id: "overlapping",
+  grade: "must",
+  promise: "No bed or shed stands in anything else or on ground that is kept clear.",
+  why: "Two things cannot be built in one place.",
+  source: practice("a fact of building"),
+  needs: ["garden", "place"],
+
+  check(facts) {
+    return conflictFindings(facts, ["thing", "keep-clear"], (movable, other, depth) => {
+      const where = other.kind === "keep-clear" ? "on ground kept clear" : `in ${nameOf(other)}`;
+      return {
+        title: `${nameOf(movable)}: ${depth} ${where}`,
+        detail: `The smallest shift that parts ${nameOf(movable)} from ${nameOf(other)} is ${depth}.`,
+      };
+    });
+  },
+});

@@ -1,0 +1,33 @@
+import { nameOf } from "../garden/name-of.ts";
+import { published } from "../garden/source.ts";
+import { defineRule } from "./rule.ts";
+
+/** Flags taps without a vacuum breaker or another backflow device. */
+export const unsafeTap = defineRule({
+  id: "unsafe-tap",
+  grade: "should",
+  promise: "Every tap keeps garden water out of the drinking water.",
+  why: "When pressure falls, a hose that lies in a bed or a can sucks what is there back into the house's pipes.",
+  source: published("IRC P2902.4.3, as quoted: a vacuum breaker at sillcocks, hose bibbs and wall hydrants"),
+  needs: ["items"],
+
+  check({ items }) {
+    return items
+      .filter((item) => item.kind === "tap" && !item.backflow)
+      .map((tap) => ({
+        itemIds: [tap.id],
+        at: [tap.at],
+        measured: 0,
+        limit: 1,
+        unit: "count" as const,
+        title: `${nameOf(tap)}: no vacuum breaker`,
+        detail: "A hose tap needs a vacuum breaker or another backflow device; codes ask for it.",
+        waysOut: [
+          {
+            label: "Fit a vacuum breaker",
+            ops: [{ op: "set" as const, id: tap.id, changes: { backflow: true } }],
+          },
+        ],
+      }));
+  },
+});
