@@ -70,24 +70,43 @@ function startsOf(item: Gate | Door, yard: Ring, solid: readonly Ring[]): readon
 
 /** The first free ground along a line from the opening, or null if there is none within `DEEPEST`. */
 function firstFree(from: Point, into: Point, yard: Ring, solid: readonly Ring[]): Point | null {
-  const stops = [yard, ...solid].flatMap((ring) => crossings(from, into, ring));
+  const near = solid.filter((ring) => touchesReach(ring, from));
+  const stops = [yard, ...near].flatMap((ring) => crossings(from, into, ring));
   const sorted = [0, ...stops.filter((t) => t > 0 && t < DEEPEST).sort((a, b) => a - b), DEEPEST];
   for (let i = 0; i + 1 < sorted.length; i++) {
     const [start, end] = [sorted[i]!, sorted[i + 1]!];
     if (end - start < A_JOINT) continue;
     const point = add(from, scale(into, start + Math.min(OFF_THE_WALL, (end - start) / 2)));
-    if (contains(yard, point) && !solid.some((ring) => contains(ring, point))) return point;
+    if (contains(yard, point) && !near.some((ring) => contains(ring, point))) return point;
   }
   return null;
 }
 
-/** How far along a line a ring's sides are met, mm. */
+/** Whether any of a ring can lie within `DEEPEST` of a point. */
+function touchesReach(ring: Ring, [x, y]: Point): boolean {
+  let [left, right, above, below] = [false, false, false, false];
+  for (const [px, py] of ring) {
+    left ||= px <= x + DEEPEST;
+    right ||= px >= x - DEEPEST;
+    above ||= py <= y + DEEPEST;
+    below ||= py >= y - DEEPEST;
+  }
+  return left && right && above && below;
+}
+
+/** How far along a line a ring's sides are met, mm, within `DEEPEST` either way. */
 function crossings([x, y]: Point, [ux, uy]: Point, ring: Ring): number[] {
-  return ring.flatMap(([ax, ay], i) => {
-    const [bx, by] = ring[(i + 1) % ring.length] ?? [ax, ay];
-    const [a, b] = [ux * (ay - y) - uy * (ax - x), ux * (by - y) - uy * (bx - x)];
-    if (a > 0 === b > 0) return [];
-    const t = a / (a - b);
-    return [ux * (ax + t * (bx - ax) - x) + uy * (ay + t * (by - ay) - y)];
-  });
+  const met: number[] = [];
+  let [ax, ay] = ring.at(-1) ?? [0, 0];
+  let a = ux * (ay - y) - uy * (ax - x);
+  for (const [bx, by] of ring) {
+    const b = ux * (by - y) - uy * (bx - x);
+    if (a > 0 !== b > 0) {
+      const t = a / (a - b);
+      const along = ux * (ax + t * (bx - ax) - x) + uy * (ay + t * (by - ay) - y);
+      if (Math.abs(along) < DEEPEST) met.push(along);
+    }
+    [ax, ay, a] = [bx, by, b];
+  }
+  return met;
 }

@@ -37,9 +37,10 @@ export function waysOf(garden: Pick<Garden, "items" | "yard">): Ways {
   const entrances = entrancesOf(garden);
   const mesh = meshOf(boundaryOf(garden));
   const locate = locator(mesh);
+  const atSides = trianglesAtSides(mesh);
   const from = (kind: Entrance["kind"]) => {
     const some = entrances.filter((entrance) => entrance.kind === kind);
-    return some.length > 0 ? searched(mesh, some, locate) : null;
+    return some.length > 0 ? searched(mesh, some, locate, atSides) : null;
   };
   const [gates, doors] = [from("gate"), from("door")];
   const widest = widestOf(gates?.found ?? null, doors?.found ?? null);
@@ -66,55 +67,63 @@ function searched(
   mesh: WaysMesh,
   entrances: readonly Entrance[],
   locate: (point: Point) => number,
+  atSides: TrianglesAtSides,
 ): Searched {
   const origins = entrances.flatMap(({ starts }, index) => starts.map(({ at }) => ({ at, index })));
   const found = widestWays(mesh, origins, locate);
-  const ends = bestEnds(mesh, found);
-  return { found, wayTo: (id) => wayTo(mesh, found, entrances, ends, id) };
+  return { found, wayTo: (id) => wayTo(mesh, found, entrances, endAt(id), id) };
+
+  function endAt(id: ItemId): End | null {
+    const side = mesh.boundary.sides.indexOf(id);
+    return side < 0 ? null : bestEnd(mesh, found.width, atSides, side);
+  }
 }
 
-/** For each side: the triangle at it with the widest way that still lets a walker touch it. */
+/** Where a way comes to a bed: the triangle at it with the widest way that still lets a walker touch it. */
 interface End {
   readonly triangle: number;
   readonly width: number;
 }
 
-function bestEnds(mesh: WaysMesh, { width }: WidestWays): ReadonlyMap<Side, End> {
-  const { boundary, triangles, radii } = mesh;
-  const best = new Float64Array(boundary.sides.length).fill(NOWHERE);
-  const at = new Int32Array(boundary.sides.length).fill(-1);
-  for (let corner = 0; corner < triangles.length; corner++) {
-    const t = triangleOf(corner);
-    const room = Math.min(width[t]!, 2 * radii[t]!);
-    const side = boundary.owner[triangles[corner]!]!;
-    if (room <= best[side]!) continue;
-    best[side] = room;
-    at[side] = t;
-  }
-  const ends = new Map<Side, End>();
-  boundary.sides.forEach((side, i) => {
-    if (at[i]! < 0) return;
-    const end = exactEnd(mesh, width, i, at[i]!);
-    const before = ends.get(side);
-    if (!before || end.width > before.width) ends.set(side, end);
+/** The triangles at each side, by the side's number: `list[first[side]]` to `list[first[side + 1]]`. */
+interface TrianglesAtSides {
+  readonly first: Uint32Array;
+  readonly list: Uint32Array;
+}
+
+function trianglesAtSides({ boundary: { owner, sides }, triangles }: WaysMesh): TrianglesAtSides {
+  const first = new Uint32Array(sides.length + 1);
+  for (const sample of triangles) first[owner[sample]! + 1]!++;
+  for (let side = 0; side < sides.length; side++) first[side + 1]! += first[side]!;
+  const free = first.slice();
+  const list = new Uint32Array(triangles.length);
+  triangles.forEach((sample, corner) => {
+    list[free[owner[sample]!]!++] = triangleOf(corner);
   });
-  return ends;
+  return { first, list };
+}
+
+function bestEnd(mesh: WaysMesh, width: Float64Array, at: TrianglesAtSides, side: number): End | null {
+  let [best, room] = [-1, NOWHERE];
+  for (let i = at.first[side]!; i < at.first[side + 1]!; i++) {
+    const t = at.list[i]!;
+    const roomHere = Math.min(width[t]!, 2 * mesh.radii[t]!);
+    if (roomHere > room) [best, room] = [t, roomHere];
+  }
+  if (best < 0) return null;
+  if (width[best]! <= 2 * exactDisc(mesh, best).radius) return { triangle: best, width: width[best]! };
+  return roomiestPocket(mesh, width, at.list.subarray(at.first[side]!, at.first[side + 1]!));
 }
 
 /**
  * The circle of a pocket is the circle of its samples, a shade too large. Where it decides, the pockets are measured
  * exactly, the roomiest first, until none that is left can beat the best.
  */
-function exactEnd(mesh: WaysMesh, width: Float64Array, side: number, first: number): End {
-  const { boundary, triangles, radii } = mesh;
-  if (width[first]! <= 2 * exactDisc(mesh, first).radius) return { triangle: first, width: width[first]! };
-  const pockets = new Set<number>();
-  for (let corner = 0; corner < triangles.length; corner++) {
-    if (boundary.owner[triangles[corner]!] === side) pockets.add(triangleOf(corner));
-  }
-  const atMost = (t: number) => Math.min(width[t]!, 2 * radii[t]!);
-  let best: End = { triangle: first, width: NOWHERE };
-  for (const t of [...pockets].sort((a, b) => atMost(b) - atMost(a))) {
+function roomiestPocket(mesh: WaysMesh, width: Float64Array, pockets: Uint32Array): End {
+  const atMost = (t: number) => Math.min(width[t]!, 2 * mesh.radii[t]!);
+  const sorted = pockets.slice().sort((a, b) => atMost(b) - atMost(a));
+  let best: End = { triangle: sorted[0]!, width: NOWHERE };
+  for (const t of sorted) {
     if (atMost(t) <= best.width) break;
     const room = Math.min(width[t]!, 2 * exactDisc(mesh, t).radius);
     if (room > best.width) best = { triangle: t, width: room };
@@ -126,12 +135,11 @@ function wayTo(
   mesh: WaysMesh,
   found: WidestWays,
   entrances: readonly Entrance[],
-  ends: ReadonlyMap<Side, End>,
+  end: End | null,
   id: ItemId,
 ): Way {
-  const end = ends.get(id);
   const entrance = end && entrances[found.origin[end.triangle]!];
-  if (!end || !entrance) return blockedFrom(mesh.boundary, entrances, id, end !== undefined);
+  if (!end || !entrance) return blockedFrom(mesh.boundary, entrances, id, end !== null);
   const narrowest = narrowestOn(mesh, found, end);
   return {
     entrance: entrance.id,
