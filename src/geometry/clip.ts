@@ -64,6 +64,19 @@ export const thickened = (line: readonly Point[], width: number, ends: "butt" | 
 export const swept = (outline: Ring, along: Ring): Ring[] =>
   fromPaths(Clipper.minkowskiSum(toPath(outline), toPath(along), true));
 
+/** Ground within `distance` mm of any of the lines: each made thick with round ends and corners; they may overlap. */
+export const within = (lines: readonly (readonly Point[])[], distance: number): Ring[] =>
+  fromPaths(
+    Clipper.inflatePaths(
+      toPaths(lines),
+      distance * PER_MM,
+      JoinType.Round,
+      EndType.Round,
+      MITRE_LIMIT,
+      ARC_TOLERANCE * PER_MM,
+    ),
+  );
+
 /** Sorts rings into outer rings with the holes that lie in them. */
 export function regionsOf(rings: readonly Ring[], contains: (ring: Ring, point: Point) => boolean): Region[] {
   const outers = rings.filter((ring) => signedArea(ring) > 0);

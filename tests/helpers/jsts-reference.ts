@@ -3,6 +3,7 @@ import GeometryFactory from "jsts/org/locationtech/jts/geom/GeometryFactory.js";
 import BufferOp from "jsts/org/locationtech/jts/operation/buffer/BufferOp.js";
 import DistanceOp from "jsts/org/locationtech/jts/operation/distance/DistanceOp.js";
 import OverlayOp from "jsts/org/locationtech/jts/operation/overlay/OverlayOp.js";
+import SnapIfNeededOverlayOp from "jsts/org/locationtech/jts/operation/overlay/snap/SnapIfNeededOverlayOp.js";
 import type { Point, Ring } from "../../src/index.ts";
 
 /** The outside reference for geometry: JSTS, the JavaScript edition of the JTS Topology Suite. */
@@ -31,7 +32,7 @@ export function areaBeyondByJsts(
   let soil = jstsPolygon(ring);
   for (const line of lines) {
     const within = BufferOp.bufferOp(factory.createLineString(coordinates(line)), reach, quadrantSegments);
-    soil = OverlayOp.overlayOp(soil, within, OverlayOp.DIFFERENCE);
+    soil = SnapIfNeededOverlayOp.overlayOp(soil, within, OverlayOp.DIFFERENCE);
   }
   return soil.getArea();
 }

@@ -1,0 +1,89 @@
+import { frameOf } from "../garden/frame.ts";
+import type { Garden, Gardener } from "../garden/garden.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import type { Limits } from "../garden/limits.ts";
+import { difference, regionsOf, within } from "../geometry/clip.ts";
+import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
+import { contains, ringArea, signedArea } from "../geometry/ring.ts";
+import type { Point, Region, Ring } from "../geometry/types.ts";
+import { SAME_LENGTH } from "../units/length.ts";
+import { closedBy } from "./closed-by.ts";
+import { type StandingPiece, standingPieces, stretchesOf } from "./standing.ts";
+import type { BedAccess, Stretch } from "./types.ts";
+
+export type BedReach = Pick<
+  BedAccess,
+  "standing" | "reach" | "outOfReach" | "outOfReachAreaMm2" | "farthest" | "closedBy"
+>;
+
+/** Reach that every bed has to be within: the least of those who garden here, mm. */
+export function reachOf(gardener: Gardener, limits: Limits): number {
+  return Math.min(
+    limits.reach,
+    gardener.child ? limits.childReach : Infinity,
+    gardener.wheelchair ? limits.seatedReach : Infinity,
+  );
+}
+
+export interface Gardening {
+  /** Room to be at a bed's edge, mm across; `roomToStand` says how much these gardeners need. */
+  readonly room: number;
+  /** How far a hand gets, mm; `reachOf` says how far these gardeners' hands do. */
+  readonly reach: number;
+  /** Whether the ground at a point can be got to at all; everywhere unless told. */
+  readonly canGetTo?: (point: Point) => boolean;
+}
+
+/**
+ * What of a bed's soil can be reached, from where one can really stand.
+ *
+ * Reach is measured on the plan from the outside edge of the bed, where the body stops: a thick wall takes from it.
+ *
+ * @returns soil beyond reach as exact outlines; none where the farthest of it is beyond reach by no more than
+ *   `SAME_LENGTH`. A bed whose walls leave no room for soil has nothing to reach: its farthest place is its middle, 0 away
+ */
+export function bedReach(bed: Bed, garden: Pick<Garden, "items" | "yard">, gardening: Gardening): BedReach {
+  const { room, reach, canGetTo } = gardening;
+  const roomy = standingPieces(bed, garden, room);
+  const pieces = canGetTo ? roomy.filter(({ body }) => canGetTo(body)) : roomy;
+  const before = known.get(bed);
+  if (before?.reach === reach && before.room === room && samePieces(before.pieces, pieces))
+    return before.answer;
+  const standing = stretchesOf(pieces);
+  const answer = {
+    standing,
+    reach,
+    closedBy: closedBy(bed, garden, room),
+    ...soilBeyond(bed, standing, reach),
+  };
+  known.set(bed, { pieces, room, reach, answer });
+  return answer;
+}
+
+interface Known {
+  readonly pieces: readonly StandingPiece[];
+  readonly room: number;
+  readonly reach: number;
+  readonly answer: BedReach;
+}
+
+const known = new WeakMap<Bed, Known>();
+
+const samePieces = (a: readonly StandingPiece[], b: readonly StandingPiece[]): boolean =>
+  a === b || (a.length === b.length && a.every((piece, i) => piece === b[i]));
+
+function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number) {
+  const soil = frameOf(bed).inside;
+  const farthest: Farthest = farthestFrom(soil, standing) ?? { at: bed.at, distance: 0 };
+  if (farthest.distance <= reach + SAME_LENGTH) return { farthest, outOfReach: [], outOfReachAreaMm2: 0 };
+  const rings = standing.length > 0 ? difference(soil, within(standing, reach)) : soil;
+  return {
+    farthest,
+    outOfReach: regionsOf(rings.filter(isMoreThanAHair), contains) satisfies Region[],
+    outOfReachAreaMm2: rings.reduce((sum, ring) => sum + signedArea(ring), 0),
+  };
+}
+
+/** Where two reaches just meet, clipping leaves hairs a thousandth of a millimetre thin: nothing to draw. */
+const HAIR = 1;
+const isMoreThanAHair = (ring: Ring): boolean => ringArea(ring) > HAIR;
