@@ -1,4 +1,97 @@
-/** The plan's twin in the page: every thing in the garden, to be reached, read out and worked by keyboard. */
+import { type KeyboardEvent, type MouseEvent, memo, useCallback } from "react";
+import { describeItem, type Item, type ItemId, type Units } from "../../src/index.ts";
+import { useEditor } from "../store/use-editor.ts";
+import { planKey, toCard } from "./hands/plan-keys.ts";
+import { DESK } from "./hands/use-hands.ts";
+import "./plan-list.css";
+
+/**
+ * The plan's twin in the page: every thing in the garden, to be reached, read out and worked by keyboard. Out of
+ * sight until the keyboard is in it. It shows the garden as committed: while something is dragged it stays still.
+ */
 export function PlanList() {
-  return null;
+  const items = useEditor((state) => state.garden.items);
+  const units = useEditor((state) => state.garden.units);
+  return (
+    // The arrow keys move what is chosen, so a screen reader has to leave them to the page.
+    <div className="plan-list" role="application" aria-label="Things on the plan" onKeyDown={workByKey}>
+      <p id="plan-list-help" className="plan-list-help">
+        Space chooses, arrows move, [ and ] turn, Delete takes away, Enter goes to the card.
+      </p>
+      <ol>
+        <li>
+          <YardButton />
+        </li>
+        {items.map((item) => (
+          <li key={item.id}>
+            <ItemButton item={item} units={units} />
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+const YardButton = () => {
+  const chosen = useEditor((state) => state.yardSelected);
+  return (
+    <button
+      type="button"
+      aria-pressed={chosen}
+      data-item="yard"
+      aria-describedby="plan-list-help"
+      onClick={() => useEditor.getState().selectYard()}
+    >
+      The yard’s outline
+    </button>
+  );
+};
+
+const ItemButton = memo(function ItemButton({ item, units }: { readonly item: Item; readonly units: Units }) {
+  const chosen = useEditor((state) => state.selection.has(item.id));
+  const choose = useCallback(
+    (event: MouseEvent) => {
+      const { select, toggleSelected, lookAt } = useEditor.getState();
+      lookAt(null);
+      if (event.shiftKey || event.ctrlKey || event.metaKey) toggleSelected(item.id);
+      else select([item.id]);
+    },
+    [item.id],
+  );
+  return (
+    <button
+      type="button"
+      aria-pressed={chosen}
+      data-item={item.id}
+      data-x={item.at[0]}
+      data-y={item.at[1]}
+      onClick={choose}
+    >
+      {describeItem(item, units)}
+    </button>
+  );
+});
+
+function workByKey(event: KeyboardEvent<HTMLElement>) {
+  const { target } = event;
+  const id = target instanceof HTMLElement ? target.dataset.item : undefined;
+  // Space and a plain press are the button's own; a chord with Shift still chooses as well.
+  if (event.key === " ") return;
+  if (id && id !== "yard" && !isAside(event)) chooseFocused(id as ItemId);
+  if (event.key === "Enter") {
+    if (id === "yard") useEditor.getState().selectYard();
+    if (toCard(DESK)) event.preventDefault();
+  } else if (planKey(DESK, event.nativeEvent)) event.preventDefault();
+  if (event.defaultPrevented) event.stopPropagation();
+}
+
+/** Keys that are not about the thing in focus. */
+const isAside = ({ key, ctrlKey, metaKey }: KeyboardEvent): boolean =>
+  ["Tab", "Shift", "Control", "Alt", "Meta", "Escape"].includes(key) ||
+  ((ctrlKey || metaKey) && key.toLowerCase() !== "d");
+
+/** What is in focus is what keys work on, unless it is one of several chosen. */
+function chooseFocused(id: ItemId) {
+  const { selection, select } = useEditor.getState();
+  if (!selection.has(id)) select([id]);
 }

@@ -12,6 +12,7 @@ import {
   unplaced,
   unreachable,
 } from "../../../src/index.ts";
+import { paintOrder } from "../paint-order.ts";
 import { thicknessOf } from "./bodies.ts";
 import type { Handle } from "./handles.ts";
 import { isSetIn } from "./onto-line.ts";
@@ -62,7 +63,7 @@ export function hitTest(
   const snag = nearest(snags, at, near.small);
   if (snag) return { on: "snag", key: snag.key };
 
-  const front = garden.items.toReversed();
+  const front = paintOrder(garden.items).toReversed();
   const small = front.find((item) => (isSetIn(item) || item.kind === "tree") && isHit(item, at, near));
   const standing = small ?? front.find((item) => !isUnderfoot(item) && isHit(item, at, near));
   if (standing) return { on: "item", id: standing.id };

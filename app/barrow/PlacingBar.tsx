@@ -1,0 +1,40 @@
+import { endDrawing, isDrawn, takePointBack } from "../plan/hands/drawing.ts";
+import { useMarks } from "../plan/hands/marks.ts";
+import { dropPlacing } from "../plan/hands/placing.ts";
+import { DESK } from "../plan/hands/use-hands.ts";
+import { useEditor } from "../store/use-editor.ts";
+import { GOODS } from "./goods.ts";
+
+/** While something waits to be placed or is drawn: what to do next, and the ways to end it without a key. */
+export function PlacingBar() {
+  const placing = useEditor((state) => state.placing);
+  const points = useMarks((marks) => marks.drawing?.points.length ?? 0);
+  if (placing === null) return null;
+  const label = GOODS.flat().find(({ id }) => id === placing)?.label ?? placing;
+  const drawn = isDrawn(placing) ? placing : null;
+  return (
+    <div className="placing-bar">
+      <p>
+        <b>{label}</b>: {drawn ? drawWords(points) : "tap the plan where it is to stand."}
+      </p>
+      {drawn && points > 0 && (
+        <>
+          <button type="button" className="button" onClick={() => takePointBack(DESK, drawn)}>
+            Point back
+          </button>
+          <button type="button" className="button" onClick={() => endDrawing(DESK, drawn)}>
+            Done
+          </button>
+        </>
+      )}
+      <button type="button" className="button" onClick={() => dropPlacing(DESK)}>
+        Drop it
+      </button>
+    </div>
+  );
+}
+
+function drawWords(points: number): string {
+  if (points === 0) return "tap the plan where it begins.";
+  return "tap each further point; tap the last one again to end.";
+}

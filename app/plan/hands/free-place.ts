@@ -1,0 +1,54 @@
+import { add, boundsOf, type Garden, type Item, limitsOf, type Point } from "../../../src/index.ts";
+import { bodyOf } from "./bodies.ts";
+import { isWithin, movedBox, overlap } from "./boxes.ts";
+
+/** How far apart the places tried are, mm, and how many rings of them. */
+const TRY_EVERY = 250;
+const RINGS = 40;
+
+/**
+ * The place nearest to where a new thing would stand at which it stands free: inside the yard, on nothing else, with a
+ * way round it.
+ * @returns its own place where there is no such room, or where it is nothing that stands in the way
+ */
+export function freePlace(garden: Garden, item: Item): Point {
+  const body = bodyOf(item);
+  if (!body.solid) return item.at;
+  const yard = boundsOf(garden.yard);
+  const way = limitsOf(garden).kneelingWay;
+  const taken = garden.items
+    .map(bodyOf)
+    .filter(({ solid }) => solid)
+    .map(({ bounds }) => withWay(bounds, way));
+  const isFree = (by: Point): boolean => {
+    const there = movedBox(body.bounds, by);
+    return isWithin(there, yard) && taken.every((box) => !overlap(box, there));
+  };
+  for (let ring = 0; ring <= RINGS; ring++) {
+    const found = ringOf(ring).find(isFree);
+    if (found) return add(item.at, found);
+  }
+  return item.at;
+}
+
+/** Displacements on a square ring, the nearest first. */
+function ringOf(ring: number): readonly Point[] {
+  if (ring === 0) return [[0, 0]];
+  const side = Array.from({ length: 2 * ring + 1 }, (_, i) => i - ring);
+  const all = side.flatMap((k): Point[] => [
+    [ring, k],
+    [-ring, k],
+    [k, ring],
+    [k, -ring],
+  ]);
+  return all
+    .map(([x, y]): Point => [x * TRY_EVERY, y * TRY_EVERY])
+    .sort((a, b) => Math.hypot(...a) - Math.hypot(...b));
+}
+
+const withWay = ({ minX, minY, maxX, maxY }: ReturnType<typeof boundsOf>, way: number) => ({
+  minX: minX - way,
+  minY: minY - way,
+  maxX: maxX + way,
+  maxY: maxY + way,
+});

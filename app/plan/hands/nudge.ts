@@ -1,0 +1,88 @@
+import {
+  add,
+  formatShort,
+  type Item,
+  type ItemId,
+  type Op,
+  type Point,
+  type Units,
+} from "../../../src/index.ts";
+import type { Editor } from "../../store/editor.ts";
+import { tellDone } from "./announce.ts";
+import type { Desk } from "./gesture.ts";
+import { namesOf } from "./names.ts";
+import { carriedBy } from "./onto-line.ts";
+
+/** Presses that follow one another within this time are one step of history, ms. */
+const ONE_STEP_WITHIN = 1000;
+
+/** The last run of presses on an editor: what it did so far, and the garden it left. */
+interface Run {
+  readonly label: string;
+  readonly ids: string;
+  readonly garden: unknown;
+  readonly time: number;
+  readonly by: Point;
+}
+
+const runs = new WeakMap<Editor, Run>();
+
+/**
+ * Moves what is selected, and what sits on it, by a key press.
+ * @returns false with nothing selected
+ */
+export function nudge(desk: Desk, by: Point, now = performance.now()): boolean {
+  const { garden, selection } = desk.editor.getState();
+  const moving = garden.items.filter(({ id }) => selection.has(id));
+  if (moving.length === 0) return false;
+  const ids = [...moving, ...carriedBy(garden, new Set(moving))].map(({ id }) => id);
+  const total = inOneStep(desk, `Move ${namesOf(moving)}`, moveOps(ids, by), by, now);
+  const words = wayWords(total, garden.units);
+  tellDone(desk.editor, words ? `${namesOf(moving)} moved ${words}` : `${namesOf(moving)} back in place`);
+  return true;
+}
+
+/** Turns what is selected, and what sits on it, about its common middle by a key press. */
+export function nudgeTurn(desk: Desk, by: number, now = performance.now()): boolean {
+  const { garden, selection } = desk.editor.getState();
+  const turning = garden.items.filter(({ id }) => selection.has(id));
+  const [only] = turning;
+  if (!only) return false;
+  const about = turning.length === 1 ? only.at : middleOf(turning);
+  const ids = [...turning, ...carriedBy(garden, new Set(turning))].map(({ id }) => id);
+  const ops = ids.map((id): Op => ({ op: "turn", id, by, about }));
+  const [total] = inOneStep(desk, `Turn ${namesOf(turning)}`, ops, [by, 0], now);
+  const way = total < 0 ? "left" : "right";
+  tellDone(desk.editor, `${namesOf(turning)} turned ${Math.abs(total)}° ${way}`);
+  return true;
+}
+
+/** The mean of their places: it stays where it is while they turn, so that turns add up without drifting. */
+const middleOf = (items: readonly Item[]): Point => {
+  const [x, y] = items.reduce<Point>((sum, { at }) => add(sum, at), [0, 0]);
+  return [x / items.length, y / items.length];
+};
+
+const moveOps = (ids: readonly ItemId[], by: Point): readonly Op[] =>
+  ids.map((id) => ({ op: "move", id, by }));
+
+/** Adds to the step of the press before it if nothing has happened since; tells how far the run has come. */
+function inOneStep({ editor }: Desk, label: string, ops: readonly Op[], by: Point, now: number): Point {
+  const run = runs.get(editor);
+  const { garden, selection, amend, commit } = editor.getState();
+  const ids = [...selection].join();
+  const isSame = run && run.garden === garden && run.label === label && run.ids === ids;
+  const goesOn = isSame && now - run.time < ONE_STEP_WITHIN ? run : null;
+  if (goesOn) amend(ops);
+  else commit(label, ops);
+  const total: Point = goesOn ? [goesOn.by[0] + by[0], goesOn.by[1] + by[1]] : by;
+  runs.set(editor, { label, ids, garden: editor.getState().garden, time: now, by: total });
+  return total;
+}
+
+/** "12 in right and 3 in up"; empty for no way at all. */
+export function wayWords([x, y]: Point, units: Units): string {
+  const along = (mm: number, ahead: string, back: string) =>
+    Math.abs(mm) < 0.01 ? [] : [`${formatShort(Math.abs(mm), units)} ${mm > 0 ? ahead : back}`];
+  return [...along(x, "right", "left"), ...along(y, "down", "up")].join(" and ");
+}

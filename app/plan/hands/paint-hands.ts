@@ -1,0 +1,143 @@
+import { distance, formatLength, type Garden, type Item, outlineOf, type Point } from "../../../src/index.ts";
+import type { EditorState } from "../../store/editor.ts";
+import { INK } from "../../style/ink.ts";
+import { LETTERS, letter } from "../lettering.ts";
+import { paintDimension, paintTag } from "../paint/dimension.ts";
+import { type Pen, rule, traceCircle, traceLine, traceRing } from "../pen.ts";
+import { toScreen } from "../viewport.ts";
+import { extentOf } from "./bodies.ts";
+import type { Guide } from "./constraints.ts";
+import { type Handle, handlesOf } from "./handles.ts";
+import type { Drawing, Marks } from "./marks.ts";
+import { isLine, planPoints } from "./plan-points.ts";
+
+type Shown = Pick<EditorState, "selection" | "yardSelected" | "view" | "activeSnag"> & {
+  /** As on the screen: the draft while a gesture runs. */
+  readonly garden: Garden;
+};
+
+/** Everything of the hand's: what is selected, its distances, its handles, what it snaps to, what it draws. */
+export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
+  const { garden, selection, yardSelected } = shown;
+  for (const item of garden.items) if (selection.has(item.id)) paintSelected(pen, item);
+  if (yardSelected) {
+    pen.ctx.beginPath();
+    traceRing(pen, garden.yard, 2.5);
+    rule(pen, { colour: INK.accent, width: 2.5 });
+  }
+  for (const guide of marks.guides) paintGuide(pen, guide);
+  const busy = marks.held.length > 0 || marks.drawing !== null;
+  if (!busy) for (const handle of handlesOf(garden, shown)) paintHandle(pen, handle, marks.corner);
+  if (marks.drawing) paintDrawing(pen, marks.drawing, garden);
+  if (marks.box) paintBox(pen, marks.box);
+  if (marks.readout) {
+    const [x, y] = toScreen(pen.view, marks.readout.at);
+    paintTag(pen, [x, y - 26], marks.readout.text, INK.ink);
+  }
+}
+
+/** Whose distances are shown: of the one thing held, else of the one selected while no snag is being looked at. */
+function measured({ selection, activeSnag }: Shown, { held, drawing }: Marks): Item["id"] | null {
+  if (drawing) return null;
+  if (held.length > 0) return held.length === 1 ? held[0]! : null;
+  const [only] = selection;
+  return selection.size === 1 && only && activeSnag === null ? only : null;
+}
+
+function paintSelected(pen: Pen, item: Item): void {
+  const { ctx } = pen;
+  ctx.beginPath();
+  if ("shape" in item) traceRing(pen, outlineOf(item), 2.5);
+  else if (isLine(item)) traceLine(pen, planPoints(item));
+  else if (item.kind === "tree") traceCircle(pen, item.at, item.canopy / 2);
+  else if (item.kind === "tap") {
+    const [x, y] = toScreen(pen.view, item.at);
+    ctx.arc(x, y, 12, 0, 2 * Math.PI);
+  } else traceLine(pen, extentOf(item));
+  rule(pen, { colour: INK.accent, width: 2.5 });
+}
+
+const HALF = 4.5;
+
+function paintHandle(pen: Pen, handle: Handle, corner: Marks["corner"]): void {
+  const { ctx } = pen;
+  const [x, y] = toScreen(pen.view, handle.at);
+  ctx.beginPath();
+  if (handle.does === "turn") {
+    const [sx, sy] = toScreen(pen.view, handle.stem);
+    ctx.moveTo(sx, sy);
+    ctx.lineTo(x, y);
+    rule(pen, { colour: INK.accent, width: 1.25 });
+    ctx.beginPath();
+    ctx.arc(x, y, HALF + 1, 0, 2 * Math.PI);
+  } else if (handle.does === "new-corner") {
+    // Half a handle: there is no corner yet.
+    ctx.arc(x, y, 3.2, 0, 2 * Math.PI);
+  } else if (handle.does === "inner" || handle.does === "path-width") {
+    ctx.moveTo(x, y - HALF - 1.5);
+    ctx.lineTo(x + HALF + 1.5, y);
+    ctx.lineTo(x, y + HALF + 1.5);
+    ctx.lineTo(x - HALF - 1.5, y);
+    ctx.closePath();
+  } else ctx.rect(Math.round(x - HALF) + 0.5, Math.round(y - HALF) + 0.5, 2 * HALF, 2 * HALF);
+  const isHeld = handle.does === "corner" && corner?.id === handle.id && corner.index === handle.index;
+  ctx.fillStyle = isHeld ? INK.accent : INK.sheet;
+  ctx.fill();
+  rule(pen, { colour: INK.accent, width: 1.75 });
+}
+
+function paintGuide(pen: Pen, { kind, from, to, label }: Guide): void {
+  const { ctx, view } = pen;
+  const [a, b] = [toScreen(view, from), toScreen(view, to)];
+  ctx.beginPath();
+  if (kind === "line") {
+    traceLine(pen, [from, to]);
+    rule(pen, { colour: INK.water, width: 1.25, dash: [6, 4] });
+    if (label) letter(pen, label, middle(a, b), { ...LETTERS.note, colour: INK.water });
+    return;
+  }
+  paintDimension(pen, { from, to, words: formatLength(distance(from, to), pen.units), colour: INK.water });
+  if (!label) return;
+  // Beside the dimension line, on the side that reads upwards or to the right.
+  const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
+  const [x, y] = middle(a, b);
+  const place: Point = level ? [x, y + 16] : [x + 14, y + 15];
+  letter(pen, label, place, { ...LETTERS.note, colour: INK.water }, { align: level ? "center" : "left" });
+}
+
+function paintDrawing(pen: Pen, { points, next }: Drawing, { units }: Garden): void {
+  const { ctx } = pen;
+  const course = next ? [...points, next] : points;
+  ctx.beginPath();
+  traceLine(pen, course);
+  rule(pen, { colour: INK.accent, width: 2 });
+  for (const point of points) {
+    const [x, y] = toScreen(pen.view, point);
+    ctx.beginPath();
+    ctx.rect(Math.round(x - HALF) + 0.5, Math.round(y - HALF) + 0.5, 2 * HALF, 2 * HALF);
+    ctx.fillStyle = INK.sheet;
+    ctx.fill();
+    rule(pen, { colour: INK.accent, width: 1.75 });
+  }
+  const last = points.at(-1);
+  if (next && last && distance(last, next) > 0) {
+    const [x, y] = toScreen(pen.view, next);
+    paintTag(pen, [x, y - 26], formatLength(distance(last, next), units), INK.ink);
+  }
+}
+
+function paintBox(pen: Pen, [from, to]: readonly [Point, Point]): void {
+  const { ctx } = pen;
+  const [ax, ay] = toScreen(pen.view, from);
+  const [bx, by] = toScreen(pen.view, to);
+  ctx.beginPath();
+  ctx.rect(Math.min(ax, bx), Math.min(ay, by), Math.abs(bx - ax), Math.abs(by - ay));
+  ctx.save();
+  ctx.globalAlpha = 0.25;
+  ctx.fillStyle = INK.accentWash;
+  ctx.fill();
+  ctx.restore();
+  rule(pen, { colour: INK.accent, width: 1.25, dash: [5, 4] });
+}
+
+const middle = (a: Point, b: Point): Point => [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];

@@ -1,0 +1,95 @@
+import { FOOT, INCH, type Point, type Units } from "../../../src/index.ts";
+import { alike, order, takeAway } from "./arrange.ts";
+import { removeCorner } from "./double-press.ts";
+import { endDrawing, isDrawn, takePointBack } from "./drawing.ts";
+import type { Desk } from "./gesture.ts";
+import { TURN_STEP } from "./gestures/turn.ts";
+import { nudge, nudgeTurn } from "./nudge.ts";
+import { dropPlacing } from "./placing.ts";
+
+/** How far a press of an arrow key moves things, and with Shift. */
+const PRESS: Readonly<Record<Units, readonly [plain: number, far: number]>> = {
+  us: [INCH, FOOT],
+  metric: [10, 100],
+};
+
+const ARROWS: Readonly<Record<string, Point>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};
+
+export type Key = Pick<KeyboardEvent, "key" | "code" | "shiftKey" | "ctrlKey" | "metaKey" | "altKey">;
+
+/**
+ * What a key does on the plan and in its list; `keys.ts` tells people of them.
+ * @returns whether the key meant something here, so that the page does nothing else with it
+ */
+export function planKey(desk: Desk, event: Key): boolean {
+  const { editor, marks } = desk;
+  const { placing } = editor.getState();
+  if (isDrawn(placing)) {
+    if (event.key === "Enter") endDrawing(desk, placing);
+    else if (event.key === "Backspace") takePointBack(desk, placing);
+    if (event.key === "Enter" || event.key === "Backspace") return true;
+  }
+  if (event.key === "Escape") return letGo(desk);
+  if (event.altKey) return false;
+  if (event.ctrlKey || event.metaKey) return withControl(desk, event.key.toLowerCase());
+
+  const arrow = ARROWS[event.key];
+  if (arrow) {
+    const far = PRESS[editor.getState().garden.units][event.shiftKey ? 1 : 0];
+    return nudge(desk, [arrow[0] * far, arrow[1] * far]);
+  }
+  // By place on the keyboard as well as by sign: with Shift, and on many keyboards, the brackets are other signs.
+  if (event.key === "[" || event.code === "BracketLeft")
+    return nudgeTurn(desk, event.shiftKey ? -1 : -TURN_STEP);
+  if (event.key === "]" || event.code === "BracketRight")
+    return nudgeTurn(desk, event.shiftKey ? 1 : TURN_STEP);
+  switch (event.key) {
+    case "Delete":
+    case "Backspace": {
+      const { corner } = marks.getState();
+      return corner ? removeCorner(desk, corner.id, corner.index) : takeAway(desk);
+    }
+    case "PageUp":
+      return order(desk, "forward");
+    case "PageDown":
+      return order(desk, "backward");
+    case "Enter":
+      return toCard(desk);
+    default:
+      return false;
+  }
+}
+
+function withControl(desk: Desk, key: string): boolean {
+  const { garden, select, say } = desk.editor.getState();
+  if (key === "d") return alike(desk);
+  if (key !== "a") return false;
+  select(garden.items.map(({ id }) => id));
+  say(`${garden.items.length} things chosen`);
+  return true;
+}
+
+/** One thing at a time: what waits to be placed, then the snag looked at, then the selection. */
+function letGo(desk: Desk): boolean {
+  const { placing, activeSnag, selection, yardSelected, lookAt, select } = desk.editor.getState();
+  if (placing !== null) dropPlacing(desk);
+  else if (activeSnag !== null) lookAt(null);
+  else if (selection.size > 0 || yardSelected) select([]);
+  else return false;
+  return true;
+}
+
+/** Puts the keyboard into the card of what is selected. */
+export function toCard({ editor }: Desk): boolean {
+  const { selection, yardSelected } = editor.getState();
+  if (selection.size === 0 && !yardSelected) return false;
+  const card = document.getElementById("card");
+  const field = card?.querySelector<HTMLElement>("input, select, textarea");
+  (field ?? card)?.focus();
+  return card !== null;
+}
