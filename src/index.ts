@@ -25,7 +25,11 @@ export {
 } from "./crops/crop-table.ts";
 export { type Below, ROOT_RUN_SOURCES, rootRun } from "./crops/root-run.ts";
 export { EXAMPLES, type Example } from "./examples/index.ts";
+export { type Alignment, alignOps, spaceOps, turnOps } from "./garden/arrange.ts";
+export { boundsOfItem, boundsOfItems } from "./garden/bounds-of-item.ts";
+export { duplicateOps, removeOps } from "./garden/copies.ts";
 export { type CropId, isCropId } from "./garden/crop-ids.ts";
+export { describeItem } from "./garden/describe-item.ts";
 export { emptyGarden } from "./garden/empty-garden.ts";
 export { type ItemId, itemId } from "./garden/fields.ts";
 export { type Frame, frameOf, wallSize } from "./garden/frame.ts";
@@ -39,9 +43,12 @@ export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";
 export type { Source } from "./garden/source.ts";
+export { orderOps, type Stacking } from "./garden/stacking.ts";
 export { BOARD_SIZES, type BoardSize, boardSize } from "./garden/timber-sizes.ts";
+export { insertCorner, removeCorner, yardWithSide } from "./garden/yard-sides.ts";
 export { boundsOf, centroid, clockwise, contains, signedArea } from "./geometry/ring.ts";
 export type { Shape } from "./geometry/shape.ts";
+export { isSimple } from "./geometry/simple.ts";
 export type { Box, Point, Region, Ring } from "./geometry/types.ts";
 export {
   add,
@@ -80,7 +87,7 @@ export {
   formatVolume,
   formatWeight,
 } from "./units/format-figure.ts";
-export { formatDistance, formatLength, formatShort } from "./units/format-length.ts";
+export { formatDistance, formatLength, formatShort, formatSpoken } from "./units/format-length.ts";
 export { FOOT, INCH, SAME_LENGTH, type Units } from "./units/length.ts";
 export { LengthError } from "./units/length-error.ts";
 export { parseLength } from "./units/parse-length.ts";
