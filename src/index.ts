@@ -66,7 +66,10 @@ export {
 export { checkGarden } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
-export { TIMBERS, type Timber } from "./takeoff/timbers.ts";
+export { takeoffCsv } from "./takeoff/csv.ts";
+export { cutBoards, proveCutPlan } from "./takeoff/cutting/cut-boards.ts";
+export { type PriceRow, priceKeysOf, takeoff } from "./takeoff/takeoff.ts";
+export { TIMBERS, type Timber, timberById } from "./takeoff/timbers.ts";
 export type {
   BedTakeoff,
   BoardPlan,

@@ -44,6 +44,8 @@ export const BOARD_SIZES: readonly BoardSize[] = [
   us("4x4", 3.5, 3.5),
   us("4x6", 3.5, 5.5),
   us("6x6", 5.5, 5.5),
+  metric(75, 75),
+  metric(100, 100),
   metric(22, 150),
   metric(25, 150),
   metric(38, 150),

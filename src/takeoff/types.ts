@@ -67,10 +67,13 @@ export interface Line {
 export interface BoardPlan {
   readonly board: string;
   readonly timber: string;
+  readonly part: "boards" | "posts";
   readonly pieces: readonly Piece[];
   readonly plan: CutPlan;
   /** Pieces longer than any board on sale: they cannot be cut. */
   readonly tooLong: readonly Piece[];
+  /** Whole sides longer than any board on sale: they are in the plan in equal parts, joined on a post. */
+  readonly spliced: readonly Piece[];
 }
 
 export interface BedTakeoff {

@@ -69,9 +69,7 @@ export function relaxedPlan(job: Job, seeds: readonly Pattern[]): Relaxed {
   const bound =
     worth.reduce((sum, value, i) => sum + value * job.demand[i]!, 0) -
     limited.reduce((sum, i) => sum + limitCost[i]! * job.stock[i]!.limit, 0);
-  const used = master
-    .solution()
-    .map(({ index, amount }) => ({ pattern: patterns[index]!, amount }));
+  const used = master.solution().map(({ index, amount }) => ({ pattern: patterns[index]!, amount }));
   return { bound: Math.max(0, bound), worth, limitCost, used, short: master.short };
 }
 

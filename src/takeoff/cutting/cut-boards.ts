@@ -88,7 +88,8 @@ function asCutPlan(
   return { boards, cost, lowerBound, proven: uncut.length === 0 && lowerBound >= cost - 1e-9, uncut };
 }
 
-const named = (length: number, label: string | undefined) => (label === undefined ? { length } : { length, label });
+const named = (length: number, label: string | undefined) =>
+  label === undefined ? { length } : { length, label };
 
 function sawn(stock: Stock, pieces: CutBoard["pieces"], kerf: number): CutBoard {
   const used = pieces.reduce((sum, { length }) => sum + length + kerf, 0);

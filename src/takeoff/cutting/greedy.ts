@@ -99,8 +99,7 @@ function cheapestHolding(job: Job, size: number, limits?: readonly number[]): nu
  */
 export function withCheapestStock(job: Job, patterns: readonly Pattern[]): Pattern[] | null {
   const cheapest = [...job.stock.keys()].sort(
-    (a, b) =>
-      job.stock[a]!.price - job.stock[b]!.price || job.stock[a]!.capacity - job.stock[b]!.capacity,
+    (a, b) => job.stock[a]!.price - job.stock[b]!.price || job.stock[a]!.capacity - job.stock[b]!.capacity,
   );
   const left = job.stock.map(({ limit }) => limit);
   const swapped: Pattern[] = [];

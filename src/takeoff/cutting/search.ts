@@ -24,13 +24,7 @@ export interface Searched extends Plan {
  * dearer ones up to the best known. A pass that ends without a plan raises the bound, so when the two meet the plan
  * is proven the cheapest.
  */
-export function searched(
-  job: Job,
-  relaxed: Relaxed,
-  start: Plan,
-  totals: Totals,
-  effort: Effort,
-): Searched {
+export function searched(job: Job, relaxed: Relaxed, start: Plan, totals: Totals, effort: Effort): Searched {
   let best = start;
   let bound = Math.min(best.cost, totals.atLeast(relaxed.bound));
   let steps = effort.steps;

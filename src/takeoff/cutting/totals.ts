@@ -28,7 +28,11 @@ export function totalsOf(job: Job, upTo: number): Totals {
       below: (cost) => (Math.ceil(cost / unit - SLACK) - 1) * unit,
     };
   }
-  const enough = affordable(job, cents.map((price) => price / step), steps);
+  const enough = affordable(
+    job,
+    cents.map((price) => price / step),
+    steps,
+  );
   const from = (start: number, by: 1 | -1): number => {
     let at = start;
     while (at >= 0 && at < steps && !enough[at]) at += by;
@@ -55,4 +59,5 @@ function affordable(job: Job, prices: readonly number[], steps: number): boolean
   return Array.from(longest, (length) => length >= needed - SLACK);
 }
 
-const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
+const greatestCommonDivisor = (a: number, b: number): number =>
+  b === 0 ? a : greatestCommonDivisor(b, a % b);

@@ -1,0 +1,54 @@
+import type { Garden } from "../garden/garden.ts";
+import type { Takeoff } from "./types.ts";
+
+/**
+ * The shopping list as a table for a spreadsheet: RFC 4180, with a heading row and a row for the total. Text that a
+ * spreadsheet would take for a formula is given an apostrophe before it, so that opening the file runs nothing.
+ */
+export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garden: Garden): string {
+  const rows: (string | number)[][] = [
+    [
+      "Part",
+      "Item",
+      "Quantity",
+      "Unit",
+      `Price ${currency}`,
+      "Price is",
+      `Cost ${currency}`,
+      "How",
+      "Source",
+    ],
+    ...lines.map((line) => [
+      line.part,
+      line.what,
+      line.quantity,
+      line.unit,
+      line.price,
+      line.ownPrice ? "own" : "example",
+      line.cost,
+      line.how,
+      line.source?.text ?? "",
+    ]),
+    [
+      "",
+      `Total for ${garden.name}`,
+      "",
+      "",
+      "",
+      "",
+      total,
+      `fill is ${Math.round(fillShare * 100)} % of it`,
+      "",
+    ],
+  ];
+  return rows
+    .map((row) => row.map(field).join(","))
+    .join("\r\n")
+    .concat("\r\n");
+}
+
+function field(value: string | number): string {
+  if (typeof value === "number") return String(value);
+  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}

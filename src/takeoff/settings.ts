@@ -1,0 +1,34 @@
+import type { Garden } from "../garden/garden.ts";
+import { limitsOf } from "../garden/limits.ts";
+import type { Units } from "../units/length.ts";
+
+/** What a bed's quantities depend on beside the bed itself. One object for as long as none of it changes. */
+export interface Settings {
+  readonly units: Units;
+  readonly kerf: number;
+  readonly stockLengths: readonly number[];
+  readonly longestStock: number;
+  readonly stakeEvery: number;
+  readonly tiesFrom: number;
+}
+
+const byCutting = new WeakMap<Garden["cutting"], { limits: Garden["limits"]; settings: Settings }>();
+
+/** The settings of a garden; the same object while its cutting, limits and units stay the same values. */
+export function settingsOf(garden: Pick<Garden, "cutting" | "limits" | "units">): Settings {
+  const kept = byCutting.get(garden.cutting);
+  if (kept?.limits === garden.limits && kept.settings.units === garden.units) return kept.settings;
+  const { stakeEvery, tiesFrom } = limitsOf(garden);
+  const { kerf, stockLengths } = garden.cutting;
+  const settings: Settings = {
+    units: garden.units,
+    kerf,
+    stockLengths: [...stockLengths].sort((a, b) => a - b),
+    longestStock: Math.max(...stockLengths),
+    // A spacing of nothing would ask for stakes without end: read as no stakes at all.
+    stakeEvery: stakeEvery > 0 ? stakeEvery : Number.POSITIVE_INFINITY,
+    tiesFrom,
+  };
+  byCutting.set(garden.cutting, { limits: garden.limits, settings });
+  return settings;
+}

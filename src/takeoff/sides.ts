@@ -1,0 +1,118 @@
+import { clockwise, perimeter } from "../geometry/ring.ts";
+import { type Shape, shapeRing } from "../geometry/shape.ts";
+import type { Ring } from "../geometry/types.ts";
+import { cross, distance, subtract } from "../geometry/vector.ts";
+
+/** One side of a wall as it is built, for one course. Lengths in mm. */
+export interface Side {
+  /** Along the outside of the wall. */
+  readonly outside: number;
+  /** The board that is sawn for it. */
+  readonly board: number;
+  /** A long side or an end: what the piece is called on the cut plan. */
+  readonly called: "side" | "end" | "round";
+}
+
+export type Corner = "ends-between-sides" | "ends-over-sides";
+
+/** How the corners of a wall are made. */
+export interface WallSides {
+  readonly sides: readonly Side[];
+  /** Butted where all corners are square, mitred where not, bent where the wall is round. */
+  readonly joined: "butted" | "mitred" | "bent";
+}
+
+/** Sine of the angle by which a corner may be off the square, or a side off the straight: 0.06 degrees. */
+const SQUARE = 1e-3;
+
+/**
+ * The boards round an outline, one for each straight side.
+ *
+ * Square corners are butted. At an outer corner the board that runs through keeps its full outside length and the
+ * other stops short by a thickness; at an inner corner (of an L or a U) the through board runs on by a thickness and
+ * the other keeps its length. Boards along the longest side are the sides; `corner` says whether they or the ends run
+ * through. Any other corner is mitred, so a board is as long as its longer face. A round wall is one bent board.
+ *
+ * @param thickness of the boards, mm; a side too short for the corner detail has no board
+ */
+export function wallSides(shape: Shape, thickness: number, corner: Corner): WallSides {
+  const ring = withoutStraightCorners(clockwise(shapeRing(shape)));
+  if (shape.type === "oval" || shape.type === "keyhole") {
+    const around = perimeter(ring);
+    return { sides: [{ outside: around, board: around, called: "round" }], joined: "bent" };
+  }
+  const edges = edgesOf(ring);
+  const square = edges.every(({ turn }) => Math.abs(turn.cos) < SQUARE);
+  const longest = longestEdge(edges);
+  const sides = edges.map((edge, i): Side => {
+    const next = edges[(i + 1) % edges.length] ?? edge;
+    const called = isAlong(edge, longest) ? "side" : "end";
+    const through = (called === "side") === (corner === "ends-between-sides");
+    const at = (turn: Turn) => (square ? buttedAt(turn, through) : mitredAt(turn)) * thickness;
+    return { outside: edge.length, board: Math.max(0, edge.length + at(edge.turn) + at(next.turn)), called };
+  });
+  return { sides: sides.filter(({ board }) => board > 0), joined: square ? "butted" : "mitred" };
+}
+
+/** The corner where an edge begins: cosine of its turn, and its sine, positive at an outer corner. */
+interface Turn {
+  readonly cos: number;
+  readonly sin: number;
+}
+
+interface Edge {
+  readonly length: number;
+  readonly along: readonly [number, number];
+  readonly turn: Turn;
+}
+
+/** What a corner adds to a butted board, in thicknesses. */
+function buttedAt({ sin }: Turn, through: boolean): number {
+  const outer = sin > 0;
+  if (through) return outer ? 0 : 1;
+  return outer ? -1 : 0;
+}
+
+/** What a corner adds to a mitred board, in thicknesses: at an inner corner the inside face is the longer. */
+const mitredAt = ({ cos, sin }: Turn): number => (sin >= 0 ? 0 : Math.sqrt((1 - cos) / (1 + cos)));
+
+function edgesOf(ring: Ring): Edge[] {
+  const unit = ring.map((point, i) => {
+    const to = ring[(i + 1) % ring.length] ?? point;
+    const length = distance(point, to);
+    const [x, y] = subtract(to, point);
+    return { length, along: [x / length, y / length] as const };
+  });
+  return unit.map(({ length, along }, i) => {
+    const before = unit.at(i - 1)?.along ?? along;
+    return {
+      length,
+      along,
+      turn: { cos: before[0] * along[0] + before[1] * along[1], sin: cross(before, along) },
+    };
+  });
+}
+
+/** Of edges equally long, the one that runs most nearly along y: the sides of a square bed. */
+function longestEdge(edges: readonly Edge[]): Edge {
+  const steepness = ({ along }: Edge) => Math.abs(along[1]);
+  return edges.reduce((best, edge) => {
+    const longer = edge.length - best.length;
+    return longer > 0.01 || (longer > -0.01 && steepness(edge) > steepness(best) + SQUARE) ? edge : best;
+  });
+}
+
+const isAlong = (edge: Edge, other: Edge): boolean => Math.abs(cross(edge.along, other.along)) < 0.5 ** 0.5;
+
+/** Points in the middle of a straight side, or drawn twice, make no corner. */
+function withoutStraightCorners(ring: Ring): Ring {
+  const distinct = ring.filter(
+    (point, i) => distance(point, ring.at(i - 1) ?? point) > 1e-6 || ring.length < 2,
+  );
+  return distinct.filter((point, i) => {
+    const before = subtract(point, distinct.at(i - 1) ?? point);
+    const after = subtract(distinct[(i + 1) % distinct.length] ?? point, point);
+    const sine = cross(before, after) / (Math.hypot(...before) * Math.hypot(...after));
+    return Math.abs(sine) > 1e-6;
+  });
+}
