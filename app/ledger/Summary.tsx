@@ -1,4 +1,4 @@
-import { formatMoney } from "../../src/index.ts";
+import { formatMoney, formatShare } from "../../src/index.ts";
 import { useFindings } from "../live/findings.ts";
 import { countSnags, lesser, toFix } from "./counts.ts";
 
@@ -24,14 +24,12 @@ export function Summary() {
       </p>
       {takeoff ? (
         <p className="summary-part">
-          <strong>{formatMoney(takeoff.total, takeoff.currency)}</strong>
+          <strong>{formatMoney(takeoff.total, takeoff.currency, false)}</strong>
           <span>
-            {takeoff.total > 0 ? `fill is ${percent(takeoff.fillShare)} of it` : "nothing to buy yet"}
+            {takeoff.total > 0 ? `fill is ${formatShare(takeoff.fillShare)} of it` : "nothing to buy yet"}
           </span>
         </p>
       ) : null}
     </div>
   );
 }
-
-const percent = (share: number): string => `${Math.round(share * 100)} %`;

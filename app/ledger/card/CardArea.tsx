@@ -1,8 +1,10 @@
-import { lazy, Suspense } from "react";
-import { type Garden, type Item, type ItemId, nameOf } from "../../../src/index.ts";
+import { type FocusEvent, lazy, Suspense } from "react";
+import { type Item, nameOf } from "../../../src/index.ts";
+import { SelectionActions } from "../../plan/hands/SelectionActions.tsx";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
+import { useNarrow } from "../use-narrow.ts";
 import { GardenCard } from "./GardenCard.tsx";
 import { KIND_WORDS } from "./kind-words.ts";
 import { ManyCard } from "./ManyCard.tsx";
@@ -16,40 +18,64 @@ export function CardArea() {
   const garden = useEditor(shownGarden);
   const selection = useEditor((s) => s.selection);
   const yardSelected = useEditor((s) => s.yardSelected);
-  const items = selected(garden, selection);
-  const [only] = items;
+  const narrow = useNarrow();
+  const cardOpen = useLedger((s) => s.cardOpen);
+  const items = garden.items.filter(({ id }) => selection.has(id));
+
+  // Whoever asks for the card by keyboard gets it, wherever the sheet stands.
+  const onFocus = (event: FocusEvent<HTMLElement>) => {
+    if (event.target === event.currentTarget && narrow) showCard();
+  };
 
   return (
-    <section className="card" aria-label="Selected" id="card" tabIndex={-1}>
+    <section
+      className="card"
+      aria-label="Selected"
+      id="card"
+      tabIndex={-1}
+      data-selected={items.length > 0 || yardSelected}
+      onFocus={onFocus}
+    >
       <CardHead items={items} yardSelected={yardSelected} />
-      <div className="card-body">
-        <Suspense fallback={<p className="quiet">Fetching the card…</p>}>
-          {yardSelected ? <YardCard /> : null}
-          {items.length === 1 && only ? <ItemCard key={only.id} item={only} /> : null}
-          {items.length > 1 ? <ManyCard items={items} /> : null}
-        </Suspense>
-        {items.length === 0 && !yardSelected ? <GardenCard /> : null}
-      </div>
+      {narrow && !cardOpen ? null : (
+        <div className="card-body">
+          <CardBody items={items} yardSelected={yardSelected} />
+        </div>
+      )}
     </section>
   );
 }
 
-const selected = (garden: Garden, selection: ReadonlySet<ItemId>): readonly Item[] =>
-  garden.items.filter(({ id }) => selection.has(id));
+function showCard(): void {
+  const { openCard, stop, drawTo } = useLedger.getState();
+  openCard(true);
+  if (stop === "low") drawTo("half");
+}
 
-interface HeadProps {
+interface CardProps {
   readonly items: readonly Item[];
   readonly yardSelected: boolean;
 }
 
-function CardHead({ items, yardSelected }: HeadProps) {
+function CardBody({ items, yardSelected }: CardProps) {
+  const [first] = items;
+  if (!first && !yardSelected) return <GardenCard />;
+  return (
+    <>
+      {first ? <SelectionActions /> : null}
+      <Suspense fallback={<p className="quiet">Fetching the card…</p>}>
+        {yardSelected ? <YardCard /> : null}
+        {items.length === 1 && first ? <ItemCard key={first.id} item={first} /> : null}
+        {items.length > 1 ? <ManyCard items={items} /> : null}
+      </Suspense>
+    </>
+  );
+}
+
+function CardHead({ items, yardSelected }: CardProps) {
   const cardOpen = useLedger((s) => s.cardOpen);
   const { title, kind } = headOf(items, yardSelected);
-  const toggle = () => {
-    const { openCard, stop, drawTo } = useLedger.getState();
-    openCard(!cardOpen);
-    if (!cardOpen && stop === "low") drawTo("half");
-  };
+  const toggle = () => (cardOpen ? useLedger.getState().openCard(false) : showCard());
   return (
     <header className="card-head">
       <h2>{title}</h2>

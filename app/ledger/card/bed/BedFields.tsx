@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { INCH, type ItemOf } from "../../../../src/index.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
@@ -21,8 +22,16 @@ const FILL_WORDS: Readonly<Record<Bed["fill"]["way"], string>> = {
   native: "own soil",
 };
 
+/** The same but for its place: while a bed is dragged its card has nothing to do. */
+function sameButPlace(a: Bed, b: Bed): boolean {
+  const keys = Object.keys(a) as (keyof Bed)[];
+  return keys.every((key) => key === "at" || key === "turn" || a[key] === b[key]);
+}
+
 /** Everything a bed has besides its name, its place and its outline. */
-export function BedFields({ bed }: { readonly bed: Bed }) {
+export const BedFields = memo(BedFieldsInner, (before, now) => sameButPlace(before.bed, now.bed));
+
+function BedFieldsInner({ bed }: { readonly bed: Bed }) {
   const units = useEditor((s) => shownGarden(s).units);
   return (
     <>
