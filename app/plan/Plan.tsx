@@ -2,11 +2,10 @@ import type Konva from "konva";
 import { useRef } from "react";
 import { Stage } from "react-konva/lib/ReactKonvaCore";
 import { useEditor } from "../store/use-editor.ts";
-import { DraftLayer } from "./DraftLayer.tsx";
-import { FindingsLayer } from "./FindingsLayer.tsx";
 import { GroundLayer } from "./GroundLayer.tsx";
 import { HandsLayer } from "./hands/HandsLayer.tsx";
 import { useHands } from "./hands/use-hands.ts";
+import { LiveLayer } from "./LiveLayer.tsx";
 import { NorthArrow } from "./NorthArrow.tsx";
 import { PlanList } from "./PlanList.tsx";
 import { usePlanSize } from "./plan-size.ts";
@@ -45,8 +44,7 @@ export function Plan() {
         {width > 0 && height > 0 && (
           <Stage ref={stage} width={width} height={height} listening={false} className="plan-stage">
             <GroundLayer />
-            <DraftLayer />
-            <FindingsLayer />
+            <LiveLayer />
             <HandsLayer />
           </Stage>
         )}
