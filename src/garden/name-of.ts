@@ -1,7 +1,7 @@
 import type { Item, Kind } from "./item.ts";
 
 /** What each kind is called where a thing has no name of its own. */
-const KIND_WORDS: Readonly<Record<Kind, string>> = {
+export const KIND_WORDS: Readonly<Record<Kind, string>> = {
   bed: "Bed",
   path: "Path",
   ground: "Ground",

@@ -25,6 +25,11 @@ export function formatShort(mm: number, units: Units): string {
   return signed(mm, units === "us" ? (size) => `${inches(sixteenthsOf(size))} in` : centimetresOrLess);
 }
 
+/** A length in words a screen reader says well: `4 ft 6½ in`, `4 ft`, `11 in`; metric as `formatLength`. */
+export function formatSpoken(mm: number, units: Units): string {
+  return signed(mm, units === "us" ? feetAndInchesInWords : metresOrLess);
+}
+
 /** A way or a hose, where inches do not matter: whole feet (`26 ft`) or metres to one decimal (`7.9 m`). */
 export function formatDistance(mm: number, units: Units): string {
   return signed(mm, (far) =>
@@ -45,6 +50,14 @@ function feetAndInches(mm: number): string {
   const feet = Math.floor(sixteenths / (12 * SIXTEENTHS));
   const rest = `${inches(sixteenths - feet * 12 * SIXTEENTHS)}″`;
   return feet > 0 ? `${feet}′ ${rest}` : rest;
+}
+
+function feetAndInchesInWords(mm: number): string {
+  const sixteenths = sixteenthsOf(mm);
+  const feet = Math.floor(sixteenths / (12 * SIXTEENTHS));
+  const rest = sixteenths - feet * 12 * SIXTEENTHS;
+  if (feet === 0) return `${inches(rest)} in`;
+  return rest === 0 ? `${feet} ft` : `${feet} ft ${inches(rest)} in`;
 }
 
 function inches(sixteenths: number): string {
