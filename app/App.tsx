@@ -13,8 +13,10 @@ export function App() {
     <div className="desk">
       <TopBar />
       <main className="plan-area">
-        <Plan />
         <Welcome />
+        <div className="plan-room">
+          <Plan />
+        </div>
       </main>
       <div className="barrow-area">
         <Barrow />
