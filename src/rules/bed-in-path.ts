@@ -14,7 +14,7 @@ export const bedInPath = defineRule({
 
   check(facts) {
     return conflictFindings(facts, ["path"], (movable, path, depth) => ({
-      title: `${nameOf(movable)}: ${depth} into ${nameOf(path)}`,
+      title: `${nameOf(movable)} stands ${depth} into ${nameOf(path)}`,
       detail: `It stands in the path and takes ${depth} of its width.`,
     }));
   },

@@ -16,7 +16,7 @@ export const blockedDoor = defineRule({
 
   check({ limits, units, ...facts }) {
     return conflictFindings(facts, ["opening"], (movable, opening, depth) => ({
-      title: `${nameOf(movable)}: ${depth} before ${nameOf(opening)}`,
+      title: `${nameOf(movable)} blocks ${nameOf(opening)} by ${depth}`,
       detail: `${formatShort(limits.gateClear, units)} before it and the swing of its leaf are to be kept clear.`,
     }));
   },

@@ -14,10 +14,10 @@ export const overlapping = defineRule({
 
   check(facts) {
     return conflictFindings(facts, ["thing", "keep-clear"], (movable, other, depth) => {
-      const where = other.kind === "keep-clear" ? "on ground kept clear" : `in ${nameOf(other)}`;
+      const what = other.kind === "keep-clear" ? "ground kept clear" : nameOf(other);
       return {
-        title: `${nameOf(movable)}: ${depth} ${where}`,
-        detail: `The smallest shift that parts ${nameOf(movable)} from ${nameOf(other)} is ${depth}.`,
+        title: `${nameOf(movable)} overlaps ${what} by ${depth}`,
+        detail: `The smallest shift that parts ${nameOf(movable)} from ${what} is ${depth}.`,
       };
     });
   },

@@ -8,6 +8,10 @@ import { frameBow } from "./frame-bow.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 
 type BoardWall = Extract<BedWall, { made: "boards" }>;
+interface Stronger {
+  readonly label: string;
+  readonly wall: BoardWall;
+}
 
 /** From this many times the limit a bowing board is no longer a matter of looks: joints open and the side gives way. */
 const GIVES_WAY = 2;
@@ -42,26 +46,30 @@ export const weakFrame = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: its side bows ${far}`,
           detail: `The lowest ${wall.board} spans ${span} between supports and bows ${far} under wet soil; ${formatShort(limit, units)} is allowed.`,
-          waysOut: strongerWalls(wall)
-            .filter(({ wall: stronger }) => holds(stronger))
-            .map(({ label, wall: stronger }): WayOut => setWall(bed, label, stronger)),
+          waysOut: strongerWalls(wall, holds).map((stronger): WayOut => setWall(bed, stronger)),
         },
       ];
     });
   },
 });
 
-function strongerWalls(wall: BoardWall): { label: string; wall: BoardWall }[] {
-  const staked: BoardWall = wall.bracing === "none" ? { ...wall, bracing: "stakes" } : wall;
-  const thicker = thickerBoard(wall.board);
-  return [
-    ...(staked === wall ? [] : [{ label: "Stake the long sides", wall: staked }]),
-    ...(thicker ? [{ label: `Use ${thicker} boards`, wall: { ...wall, board: thicker } }] : []),
-    ...(thicker && staked !== wall
-      ? [{ label: `Use ${thicker} boards and stakes`, wall: { ...staked, board: thicker } }]
-      : []),
-  ];
+/** Stakes, a thicker board, or both where neither alone is enough. */
+function strongerWalls(wall: BoardWall, holds: (wall: BoardWall) => boolean): Stronger[] {
+  const staked: Stronger[] =
+    wall.bracing === "none" ? [{ label: "Stake the long sides", wall: { ...wall, bracing: "stakes" } }] : [];
+  const board = thickerBoard(wall.board);
+  const thicker: Stronger[] = board ? [{ label: `Use ${board} boards`, wall: { ...wall, board } }] : [];
+  const alone = [...staked, ...thicker].filter((stronger) => holds(stronger.wall));
+  if (alone.length > 0 || !board || staked.length === 0) return alone;
+  const both: Stronger = {
+    label: `Use ${board} boards and stakes`,
+    wall: { ...wall, board, bracing: "stakes" },
+  };
+  return holds(both.wall) ? [both] : [];
 }
+
+/** Twice as thick is a beam, not a board. */
+const THICKER_BY = 2;
 
 /** The next thicker board of the same height and trade. */
 function thickerBoard(name: string): string | null {
@@ -69,12 +77,15 @@ function thickerBoard(name: string): string | null {
   if (!board) return null;
   const thicker = BOARD_SIZES.filter(
     ({ height, system, thickness }) =>
-      height === board.height && system === board.system && thickness > board.thickness,
+      height === board.height &&
+      system === board.system &&
+      thickness > board.thickness &&
+      thickness <= THICKER_BY * board.thickness,
   );
   return thicker.toSorted((a, b) => a.thickness - b.thickness)[0]?.name ?? null;
 }
 
-const setWall = (bed: Bed, label: string, wall: BoardWall): WayOut => ({
+const setWall = (bed: Bed, { label, wall }: Stronger): WayOut => ({
   label,
   ops: [{ op: "set", id: bed.id, changes: { wall } }],
 });

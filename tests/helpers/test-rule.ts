@@ -6,8 +6,10 @@ import type { Finding, Grade, Rule } from "../../src/rules/rule.ts";
 
 export interface Flagged {
   readonly garden: Garden;
-  /** What each snag measured, in the rule's own order, to a thousandth of its unit. */
+  /** What each snag measured, in the rule's own order. */
   readonly measured: readonly number[];
+  /** How far off that may be, for figures that a source has rounded; a thousandth of the unit if not given. */
+  readonly within?: number;
   /** How many ways out each snag offers, or their labels; one if not given. */
   readonly waysOut?: number | readonly string[];
   /** Grade of each snag where it is not the rule's own. */
@@ -35,10 +37,11 @@ export function testRule<K extends keyof Facts>(rule: Rule<K>, { passes, flags }
       expect(snagsIn(frozen(garden))).toEqual([]);
     });
 
-    it.each(Object.entries(flags))("flags %s", (_name, { garden, measured, waysOut = 1, grade, title }) => {
+    it.each(Object.entries(flags))("flags %s", (_name, flagged) => {
+      const { garden, measured, within = 0.001, waysOut = 1, grade, title } = flagged;
       // A frozen garden throws on any attempt to change it.
       const snags = snagsIn(frozen(garden));
-      expect(snags.map((snag) => rounded(snag.measured))).toEqual(measured.map(rounded));
+      expect(snags.map((snag) => snag.measured)).toEqual(measured.map((value) => near(value, within)));
       expect(snags.map(gradeOf)).toEqual(measured.map(() => grade ?? rule.grade));
       if (title !== undefined) expect(snags[0]?.title).toBe(title);
 
@@ -62,7 +65,12 @@ export function testRule<K extends keyof Facts>(rule: Rule<K>, { passes, flags }
   });
 }
 
-const rounded = (value: number): number => Math.round(value * 1000) / 1000;
+/** Shown as the value itself where a test fails. */
+const near = (value: number, within: number) => ({
+  asymmetricMatch: (other: unknown) => typeof other === "number" && Math.abs(other - value) <= within,
+  toString: () => `${value} ± ${within}`,
+  toAsymmetricMatcher: () => `${value} ± ${within}`,
+});
 
 function expectFitToShow(snag: Finding, { items }: Garden) {
   const ids = new Set(items.map(({ id }) => id));
