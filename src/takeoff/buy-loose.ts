@@ -1,21 +1,22 @@
 import type { GardenPrices } from "../garden/garden.ts";
 import type { Item } from "../garden/item.ts";
 import { practice, published } from "../garden/source.ts";
-import { formatArea, formatBulk, formatVolume } from "../units/format-figure.ts";
+import { formatArea, formatBulk } from "../units/format-figure.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { type BulkPurchase, cheapestPurchase, type Need } from "./bulk-purchase.ts";
 import { SETTLING_SOURCE } from "./fill-volumes.ts";
 import { DELIVERY, type Good, type Material, materialById, VOLUME_UNIT } from "./goods.ts";
-import { looseUses, type Use } from "./loose-uses.ts";
+import { howUsed, looseUses, type Use } from "./loose-uses.ts";
 import { pathArea } from "./path-ground.ts";
 import { pavingGood, priceOf } from "./price-table.ts";
 import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import { remembered } from "./remembered.ts";
 import type { Settings } from "./settings.ts";
 
-const DELIVERED = practice(
-  "loads by the half yard, 1 yd³ at least, 10 yd³ to a lorry, materials side by side",
-);
+const DELIVERED = {
+  us: practice("loads by the half yard, 1 yd³ at least, 10 yd³ to a lorry, materials side by side"),
+  metric: practice("loads by the half cubic metre, 1 m³ at least, 8 m³ to a lorry, materials side by side"),
+} as const;
 const BAGGED = published("sold by loose volume: NIST Handbook 133, section 3.10");
 const GATHERED = practice("prunings, leaves and grass are usually gathered for nothing");
 
@@ -54,11 +55,11 @@ interface Wanted {
 
 const litresOf = ({ group }: Wanted): number => total(group, ({ litres }) => litres);
 
-function gather(material: Material, group: readonly Use[], { units }: Settings): Bill {
+function gather(material: Material, group: readonly Use[], settings: Settings): Bill {
   const good = material.bulk;
   if (!good) return { purchases: [], offered: [] };
   const quantity = Math.ceil((litresOf({ material, group }) / good.litres) * 10 - 0.01) / 10;
-  const how = `${howUsed(group, units)}; not delivered`;
+  const how = `${howUsed(group, settings)}; not delivered`;
   const purchase: Purchase = { ...describing(group), good, quantity, how, source: GATHERED };
   return { purchases: [purchase], offered: [good] };
 }
@@ -81,17 +82,6 @@ function describing(group: readonly Use[]): Pick<Purchase, "part" | "shares" | "
     ),
     filling: all > 0 ? 1 - paths / all : 0,
   };
-}
-
-/** Beds of the same figures are said once. */
-function howUsed(group: readonly Use[], units: Settings["units"]): string {
-  const shown = group.slice(0, 6).map(({ how }) => how);
-  const rest = group.length - shown.length;
-  const all = formatVolume(
-    total(group, ({ litres }) => litres),
-    units,
-  );
-  return `${shown.join("; ")}${rest > 0 ? `; and ${rest} more` : ""}: ${all} in all`;
 }
 
 /** `cheapestPurchase` for a garden's prices, remembered while needs and prices stay the same. */
@@ -123,14 +113,14 @@ function buySold(wanted: readonly Wanted[], prices: GardenPrices, settings: Sett
     const about = describing(group);
     const says = {
       ...about,
-      how: howUsed(group, units),
+      how: howUsed(group, settings),
       source: about.part === "fill" ? SETTLING_SOURCE : BAGGED,
     };
     const bags = bought.packs.map(({ good, count }): Purchase => ({ ...says, good, quantity: count }));
     const { bulk } = material;
     const loose: Purchase[] =
       bulk && bought.bulk > 0
-        ? [{ ...says, good: bulk, quantity: tidy(bought.bulk / bulk.litres), source: DELIVERED }]
+        ? [{ ...says, good: bulk, quantity: tidy(bought.bulk / bulk.litres), source: DELIVERED[units] }]
         : [];
     return { purchases: [...loose, ...bags], offered: bulk ? [bulk, ...material.packs] : material.packs };
   });
@@ -160,7 +150,7 @@ function buyDelivery(
     good: DELIVERY[units].fee,
     quantity: plan.loads,
     how: `${counted(plan.loads, "load")}: ${volumes.join(", ")}; cheaper than bags alone`,
-    source: DELIVERED,
+    source: DELIVERED[units],
   };
   return { purchases: [purchase], offered };
 }

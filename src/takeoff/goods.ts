@@ -90,20 +90,20 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
       "compost",
       "Compost",
       [
-        [1, 6.5],
-        [1.5, 8.9],
+        [1, 7.5],
+        [1.5, 10.4],
       ],
-      38,
+      56,
     ),
     us(
       "topsoil",
       "Topsoil",
       [
-        [0.75, 3.4],
-        [1, 4.3],
-        [2, 8.2],
+        [0.75, 4.2],
+        [1, 5.3],
+        [2, 9.8],
       ],
-      32,
+      46,
     ),
     us("wood", "Logs, branches and leaves", [], 0),
     { ...us("straw", "Straw", [], null), packs: [packUs("straw", "Straw", 20, 9.5, "bale")] },
@@ -131,7 +131,7 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
         [40, 6.9],
         [50, 7.9],
       ],
-      42,
+      58,
     ),
     metric(
       "topsoil",
@@ -140,7 +140,7 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
         [25, 3.6],
         [40, 5.2],
       ],
-      36,
+      48,
     ),
     metric("wood", "Logs, branches and leaves", [], 0),
     { ...metric("straw", "Straw", [], null), packs: [packMetric("straw", "Straw", 550, 8.5, "bale")] },
@@ -177,13 +177,13 @@ export interface Delivery {
 
 export const DELIVERY: Readonly<Record<Units, Delivery>> = {
   us: {
-    fee: { key: "delivery:load", label: "Delivery of one load", unit: "load", example: 65 },
+    fee: { key: "delivery:load", label: "Delivery of one load", unit: "load", example: 90 },
     step: CUBIC_YARD / 2,
     least: CUBIC_YARD,
     most: 10 * CUBIC_YARD,
   },
   metric: {
-    fee: { key: "delivery:load", label: "Delivery of one load", unit: "load", example: 60 },
+    fee: { key: "delivery:load", label: "Delivery of one load", unit: "load", example: 80 },
     step: 500,
     least: 1000,
     most: 8000,

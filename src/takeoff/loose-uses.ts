@@ -1,9 +1,11 @@
 import type { Item } from "../garden/item.ts";
+import { nameOf } from "../garden/name-of.ts";
 import { formatArea, formatShare, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { litresOver, SETTLING } from "./fill-volumes.ts";
 import { pathArea } from "./path-ground.ts";
+import { groupedBy, total } from "./purchase.ts";
 import type { Settings } from "./settings.ts";
 import type { Line } from "./types.ts";
 
@@ -11,10 +13,15 @@ import type { Line } from "./types.ts";
 export interface Use {
   readonly part: Extract<Line["part"], "fill" | "mulch" | "paths">;
   readonly material: string;
+  /** To be had. */
   readonly litres: number;
   /** The bed it is for; null for a path. */
   readonly bed: BedQuantities | null;
-  readonly how: string;
+  readonly name: string;
+  /** Once it lies in its place, all materials of it together: what the reckoning starts from. */
+  readonly inPlace: number;
+  /** How one follows from the other: "30 % of it, / (1 − 0.15) for settling". */
+  readonly way: string;
 }
 
 const SURFACES: Readonly<Record<string, string>> = {
@@ -23,40 +30,41 @@ const SURFACES: Readonly<Record<string, string>> = {
   "firm-gravel": "firm-gravel",
 };
 
-const fillUses =
-  ({ units }: Settings) =>
-  (bed: BedQuantities): Use[] => {
-    const { mixOrder, woodyOrder, mix, woody } = bed.fill;
-    const { compostShare } = bed.bed.fill;
-    const settled = (litres: number, loss: number) =>
-      `${formatVolume(litres, units)} / (1 − ${loss}) for settling`;
-    const part = (share: number) => `${bed.name}: ${formatShare(share)} of ${settled(mix, SETTLING.mix)}`;
-    return [
-      { part: "fill", material: "compost", litres: mixOrder * compostShare, bed, how: part(compostShare) },
-      {
-        part: "fill",
-        material: "topsoil",
-        litres: mixOrder * (1 - compostShare),
-        bed,
-        how: part(1 - compostShare),
-      },
-      {
-        part: "fill",
-        material: "wood",
-        litres: woodyOrder,
-        bed,
-        how: `${bed.name}: ${settled(woody, SETTLING.woody)}`,
-      },
-    ];
-  };
+const fillUses = (quantities: BedQuantities): Use[] => {
+  const { fill, name, bed } = quantities;
+  const { compostShare } = bed.fill;
+  const use = (material: string, inPlace: number, litres: number, way: string): Use => ({
+    part: "fill",
+    material,
+    litres,
+    bed: quantities,
+    name,
+    inPlace,
+    way,
+  });
+  const mix = (material: string, share: number) =>
+    use(
+      material,
+      fill.mix,
+      fill.mixOrder * share,
+      `of mix; ${formatShare(share)} of it / (1 − ${SETTLING.mix}) for settling`,
+    );
+  return [
+    mix("compost", compostShare),
+    mix("topsoil", 1 - compostShare),
+    use("wood", fill.woody, fill.woodyOrder, `below the mix; / (1 − ${SETTLING.woody}) for settling`),
+  ];
+};
 
 const mulchUses =
   ({ units }: Settings) =>
-  (bed: BedQuantities): Use[] => {
-    const { mulch } = bed.bed;
+  (quantities: BedQuantities): Use[] => {
+    const { mulch } = quantities.bed;
     if (!mulch) return [];
-    const how = `${bed.name}: ${formatArea(bed.soilAreaMm2, units)} × ${formatShort(mulch.depth, units)} of mulch`;
-    return [{ part: "mulch", material: mulch.material, litres: bed.mulch, bed, how }];
+    const litres = quantities.mulch;
+    const way = `of mulch ${formatShort(mulch.depth, units)} deep`;
+    const { name } = quantities;
+    return [{ part: "mulch", material: mulch.material, litres, bed: quantities, name, inPlace: litres, way }];
   };
 
 function pathUses(items: readonly Item[], { units }: Settings): Use[] {
@@ -64,8 +72,9 @@ function pathUses(items: readonly Item[], { units }: Settings): Use[] {
     const material = item.kind === "path" ? SURFACES[item.surface] : undefined;
     if (item.kind !== "path" || material === undefined || item.depth === 0) return [];
     const area = pathArea(item, items);
-    const how = `path ${item.name || item.id}: ${formatArea(area, units)} × ${formatShort(item.depth, units)}`;
-    return [{ part: "paths", material, litres: litresOver(area, item.depth), bed: null, how }];
+    const litres = litresOver(area, item.depth);
+    const way = `of path ${formatShort(item.depth, units)} deep, ${formatArea(area, units)} free of beds`;
+    return [{ part: "paths", material, litres, bed: null, name: nameOf(item), inPlace: litres, way }];
   });
 }
 
@@ -75,7 +84,30 @@ export const looseUses = (
   items: readonly Item[],
   settings: Settings,
 ): readonly Use[] => [
-  ...beds.flatMap(fillUses(settings)),
+  ...beds.flatMap(fillUses),
   ...beds.flatMap(mulchUses(settings)),
   ...pathUses(items, settings),
 ];
+
+/** Names that are shown before the rest is counted. */
+const SHOWN = 6;
+
+/** How a material's quantity came about; things of the same figure are said once. */
+export function howUsed(uses: readonly Use[], { units }: Settings): string {
+  const ways = [...groupedBy(uses, ({ way }) => way)].map(([way, group]) => {
+    const equal = [...groupedBy(group, ({ inPlace }) => inPlace.toFixed(1)).values()];
+    const shown = equal.slice(0, SHOWN).map((same) => {
+      const each = `${formatVolume(same[0]!.inPlace, units)}${same.length > 1 ? " each" : ""}`;
+      return `${named(same.map(({ name }) => name))} ${each}`;
+    });
+    const rest = total(equal.slice(SHOWN), ({ length }) => length);
+    return `${shown.join(", ")}${rest > 0 ? ` and ${rest} more` : ""} ${way}`;
+  });
+  return `${ways.join("; ")}: ${formatVolume(
+    total(uses, ({ litres }) => litres),
+    units,
+  )} in all`;
+}
+
+const named = (names: readonly string[]): string =>
+  names.length <= 3 ? names.join(" and ") : `${names.slice(0, 2).join(", ")} and ${names.length - 2} more`;

@@ -65,7 +65,7 @@ export const TIMBERS: readonly Timber[] = [
     [5, 7],
     POSTS,
     DECAY,
-    [1.1, 620],
+    [0.95, 620],
     "Moderately resistant. Strong, sold everywhere.",
   ),
   row(
