@@ -14,7 +14,8 @@ export function Announcer() {
   const counts = countSnags(snags);
   const count = of ? `${toFix(counts)}; ${lesser(counts)}.` : "";
   const [said, setSaid] = useState("");
-  const [told, setTold] = useState({ message: 0, count: "" });
+  // What the page opens with is no news.
+  const [told, setTold] = useState({ message: message.count, count });
 
   useEffect(() => {
     const news = [

@@ -26,5 +26,19 @@ export function LengthField({ may = "above-zero", label, ...rest }: Props) {
     return mm;
   };
 
-  return <TypedField label={label} write={(mm) => formatLength(mm, units)} read={read} {...rest} />;
+  return (
+    <TypedField
+      label={label}
+      write={(mm) => formatLength(mm, units)}
+      read={read}
+      same={sameButRounding}
+      {...rest}
+    />
+  );
 }
+
+/** Arithmetic on lengths leaves this much, as a share of them: 24 × 25.4 is not quite 609.6. */
+const ROUNDING = 1e-9;
+
+const sameButRounding = (a: number, b: number): boolean =>
+  Math.abs(a - b) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b));

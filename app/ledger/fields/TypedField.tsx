@@ -7,6 +7,8 @@ export interface TypedFieldProps<T> {
   readonly write: (value: T) => string;
   /** Reads what was typed. Throws an error whose message says, in one sentence, what was wrong. */
   readonly read: (text: string) => T;
+  /** Whether two values are one: what is typed again in other words is no change. */
+  readonly same?: (a: T, b: T) => boolean;
   /** Takes the new value over. May throw a RangeError: its message is then shown. */
   readonly onCommit: (value: T) => void;
   /** Shown after the field: a unit, "of 12". */
@@ -28,6 +30,7 @@ export function TypedField<T>({
   value,
   write,
   read,
+  same = Object.is,
   onCommit,
   unit,
   note,
@@ -58,7 +61,7 @@ export function TypedField<T>({
     if (text.trim() === shown.trim()) return restore();
     try {
       const next = read(text.trim());
-      if (next !== value) onCommit(next);
+      if (!same(next, value)) onCommit(next);
       restore();
     } catch (error) {
       if (!(error instanceof Error)) throw error;

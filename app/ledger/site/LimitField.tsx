@@ -1,5 +1,12 @@
 import { useEffect, useRef } from "react";
-import { formatLength, formatRatio, LIMITS, type LimitId, type Units } from "../../../src/index.ts";
+import {
+  formatLength,
+  formatRatio,
+  LIMITS,
+  type LimitId,
+  SAME_LENGTH,
+  type Units,
+} from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { LengthField } from "../fields/LengthField.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
@@ -32,7 +39,7 @@ export function LimitField({ id, own, units }: Props) {
     useEditor
       .getState()
       .commit(`Set the limit: ${limit.label}`, [
-        { op: "set-limit", limit: id, value: value === limit.default ? null : value },
+        { op: "set-limit", limit: id, value: value === null || isDefault(id, value) ? null : value },
       ]);
 
   const common = { label: limit.label, value: own ?? limit.default, onCommit: set };
@@ -55,6 +62,12 @@ export function LimitField({ id, own, units }: Props) {
       )}
     </li>
   );
+}
+
+/** 24 in typed in any unit is the default of 24 in. */
+function isDefault(id: LimitId, value: number): boolean {
+  const { unit, default: usual } = LIMITS[id];
+  return unit === "mm" ? Math.abs(value - usual) < SAME_LENGTH : value === usual;
 }
 
 interface ValueProps {
