@@ -26,12 +26,10 @@ export const sizeOrNone = v.pipe(
   v.maxValue(FARTHEST, "is over 1 km"),
   plainZero,
 );
-export const degrees = v.pipe(
-  finite,
-  v.minValue(-360, "must be within ±360"),
-  v.maxValue(360, "must be within ±360"),
-  plainZero,
-);
+/** Within these bounds, both included; `bounds` says so in words. */
+export const between = (least: number, most: number, bounds: string) =>
+  v.pipe(finite, v.minValue(least, bounds), v.maxValue(most, bounds), plainZero);
+export const degrees = between(-360, 360, "must be within ±360");
 /** A part of a whole, 0 to 1. */
 export const share = v.pipe(
   finite,

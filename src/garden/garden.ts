@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { coordinate, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
+import { between, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
 import { itemSchema } from "./item.ts";
 import { groundFactsField } from "./kinds/ground.ts";
 import { isLimitId } from "./limits.ts";
@@ -19,12 +19,8 @@ export const siteSchema = v.strictObject({
   /** True north, degrees clockwise from up the plan. */
   north: degrees,
   place: text,
-  latitude: v.pipe(coordinate, v.minValue(-90, "must be within ±90"), v.maxValue(90, "must be within ±90")),
-  longitude: v.pipe(
-    coordinate,
-    v.minValue(-180, "must be within ±180"),
-    v.maxValue(180, "must be within ±180"),
-  ),
+  latitude: between(-90, 90, "must be within ±90"),
+  longitude: between(-180, 180, "must be within ±180"),
   /** The yard at large; patches drawn on it say where it differs. */
   ground: groundFactsField,
   winter: v.picklist(["freezing", "mild"]),

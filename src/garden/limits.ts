@@ -1,5 +1,4 @@
 import { FOOT, INCH } from "../units/length.ts";
-import type { Garden } from "./garden.ts";
 import { practice, published, type Source } from "./source.ts";
 
 export interface Limit {
@@ -304,7 +303,7 @@ export const limitIds = Object.keys(LIMITS) as LimitId[];
 export const isLimitId = (id: string): id is LimitId => Object.hasOwn(LIMITS, id);
 
 /** The limits this garden is held to: the gardener's own where changed, the defaults otherwise. */
-export function limitsOf(garden: Pick<Garden, "limits">): Limits {
+export function limitsOf(garden: { readonly limits: Readonly<Record<string, number>> }): Limits {
   const held = limitIds.map((id) => [id, garden.limits[id] ?? LIMITS[id].default] as const);
   return Object.fromEntries(held) as Limits;
 }

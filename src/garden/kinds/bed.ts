@@ -5,6 +5,8 @@ import type { DeepReadonly } from "../readonly.ts";
 import { shapeField } from "../shape-field.ts";
 import { boardSize } from "../timber-sizes.ts";
 
+export const isBoard = (name: string): boolean => boardSize(name) !== null;
+
 /** The frame round the soil. Heights of board walls follow from dressed sizes, so they are not stored. */
 export const wallField = v.variant(
   "made",
@@ -12,13 +14,7 @@ export const wallField = v.variant(
     v.strictObject({
       made: v.literal("boards"),
       /** A row of the timber table by its trade name, such as "2x6" or "38x150". */
-      board: v.pipe(
-        text,
-        v.check(
-          (name) => boardSize(name) !== null,
-          "is not a board of the timber table, such as 2x6 or 47x150",
-        ),
-      ),
+      board: v.pipe(text, v.check(isBoard, "is not a board of the timber table, such as 2x6 or 47x150")),
       /** A row of the timber species table, such as "douglas-fir". */
       timber: text,
       courses: count(12),

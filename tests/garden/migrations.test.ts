@@ -1,0 +1,78 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { VERSION } from "../../src/garden/garden.ts";
+import { MIGRATIONS, MigrationError, migrate } from "../../src/garden/migrations/index.ts";
+import type { Migration } from "../../src/garden/migrations/migration.ts";
+import { readGardenText, writeGarden } from "../../src/index.ts";
+import { deepFrozen } from "../helpers/test-op.ts";
+
+const fixtures = new URL("../fixtures/", import.meta.url);
+const files = readdirSync(fixtures).filter((name) => /^v\d+-.*\.json$/.test(name));
+
+const countTo = (last: number) => Array.from({ length: last }, (_, i) => i + 1);
+
+describe("gardens of every version there has been", () => {
+  it("are kept, at least one of each version", () => {
+    const versions = new Set(files.map((name) => Number(/^v(\d+)/.exec(name)?.[1])));
+    expect([...versions].sort()).toEqual(countTo(VERSION));
+  });
+
+  it.each(files)("%s is still read, and kept whole from then on", (name) => {
+    const text = readFileSync(new URL(name, fixtures), "utf8");
+    const garden = readGardenText(text);
+    expect(garden.version).toBe(VERSION);
+    expect(readGardenText(writeGarden(garden))).toEqual(garden);
+  });
+
+  it.each(files.filter((name) => name.startsWith(`v${VERSION}-`)))("%s is read without loss", (name) => {
+    const text = readFileSync(new URL(name, fixtures), "utf8");
+    expect(readGardenText(text)).toEqual(JSON.parse(text));
+  });
+});
+
+describe("the chain of migrations", () => {
+  it("leads from version 1 to the current one without a gap", () => {
+    expect(MIGRATIONS.map(({ from }) => from)).toEqual(countTo(VERSION - 1));
+  });
+
+  // Two invented steps, run through the real runner.
+  const beds: Migration = {
+    name: "plots-become-beds",
+    from: 1,
+    step: ({ plots, ...rest }) => ({ ...rest, beds: plots ?? [] }),
+  };
+  const slopes: Migration = {
+    name: "slopes-become-ratios",
+    from: 2,
+    step: (garden) => {
+      if (!Array.isArray(garden.beds)) throw new TypeError("no beds");
+      return { ...garden, slope: Number(garden.percent ?? 0) / 100 };
+    },
+  };
+
+  it("takes each step in turn, whatever order they are listed in, and counts the versions", () => {
+    const old = deepFrozen({ version: 1, name: "Old", plots: ["a"], percent: 5 });
+    expect(migrate(old, 3, [slopes, beds])).toEqual({
+      version: 3,
+      name: "Old",
+      beds: ["a"],
+      percent: 5,
+      slope: 0.05,
+    });
+  });
+
+  it("takes only the steps that are left", () => {
+    expect(migrate({ version: 2, beds: [] }, 3, [beds, slopes])).toEqual({ version: 3, beds: [], slope: 0 });
+  });
+
+  it("leaves a garden of the current version as it is", () => {
+    const garden = { version: 3, beds: [] };
+    expect(migrate(garden, 3, [beds, slopes])).toBe(garden);
+  });
+
+  it("tells a garden a step cannot make sense of from a chain with a gap", () => {
+    expect(() => migrate({ version: 2, beds: "none" }, 3, [beds, slopes])).toThrow(MigrationError);
+    expect(() => migrate({ version: 2, beds: "none" }, 3, [beds, slopes])).toThrow("slopes-become-ratios");
+    expect(() => migrate({ version: 1 }, 3, [slopes])).toThrow(RangeError);
+  });
+});
