@@ -8,7 +8,7 @@ export function SheetButton() {
   const open = async () => {
     setOpening(true);
     try {
-      const { openSheet } = await import("../sheet/open-sheet.ts");
+      const { openSheet } = await import("../sheet/open-sheet.tsx");
       openSheet();
     } catch {
       useEditor.getState().say("The build sheet could not be loaded: check the connection and try again.");
