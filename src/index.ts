@@ -42,6 +42,7 @@ export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-it
 export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";
+export { LEAD_LEVELS, type LeadLevel, leadVerdicts } from "./garden/soil-lead.ts";
 export type { Source } from "./garden/source.ts";
 export { orderOps, type Stacking } from "./garden/stacking.ts";
 export { BOARD_SIZES, type BoardSize, boardSize } from "./garden/timber-sizes.ts";

@@ -2,6 +2,7 @@ import { placeOf } from "../access/place.ts";
 import type { Garden } from "../garden/garden.ts";
 import { groundsUnder } from "../garden/ground-under.ts";
 import { limitsOf } from "../garden/limits.ts";
+import { takeoff } from "../takeoff/takeoff.ts";
 import type { Facts } from "./facts.ts";
 
 type Computing = { readonly [K in keyof Facts]: (garden: Garden) => Facts[K] };
@@ -22,7 +23,7 @@ const COMPUTE: Computing = {
   grounds: groundsUnder,
   place: placeOf,
   access: notYet("access"),
-  takeoff: notYet("takeoff"),
+  takeoff,
 };
 
 const FACT_NAMES = Object.keys(COMPUTE) as readonly (keyof Facts)[];

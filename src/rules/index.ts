@@ -2,6 +2,7 @@ import { bedInPath } from "./bed-in-path.ts";
 import { bedInTreeRoots } from "./bed-in-tree-roots.ts";
 import { blockedDoor } from "./blocked-door.ts";
 import { blockedTap } from "./blocked-tap.ts";
+import { boardWastingSize } from "./board-wasting-size.ts";
 import { coarseMesh } from "./coarse-mesh.ts";
 import { deckLoad } from "./deck-load.ts";
 import { layeredShallowBed } from "./layered-shallow-bed.ts";
@@ -59,4 +60,5 @@ export const RULES: readonly Rule[] = [
   slopingBed,
   postsThroughMesh,
   untestedFill,
+  boardWastingSize,
 ];

@@ -3,6 +3,8 @@
  * that is in neither list, in both, or claimed by a file that does not mention it.
  */
 export const CLAIMS: Readonly<Record<string, readonly string[]>> = {
+  "lead.test.ts": ["LD-PB", "LD-PB2"],
+  "trees.test.ts": ["TR-01", "TR-02", "TR-03"],
   "structure.test.ts": [
     ...["RK-01", "RK-02", "RK-03", "RK-04", "RK-05"],
     ...["BR-01", "BR-02", "BR-03", "BR-04", "BR-05"],
@@ -12,8 +14,6 @@ export const CLAIMS: Readonly<Record<string, readonly string[]>> = {
 
 const HERBICIDE = "the pot test belongs to the upkeep calendar, which is not built yet";
 const LIFTING = "lifting limits are printed as a caution in words; the equation is not worked out";
-const LEAD =
-  "the garden holds no soil lead figure: ground is contaminated or not, as the gardener's test says";
 
 export const LEFT_OUT: Readonly<Record<string, string>> = {
   "HB-01": HERBICIDE,
@@ -21,6 +21,4 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   "HB-03": HERBICIDE,
   "NI-01": LIFTING,
   "NI-02": LIFTING,
-  "LD-PB": LEAD,
-  "LD-PB2": LEAD,
 };
