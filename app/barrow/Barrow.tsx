@@ -33,13 +33,14 @@ export function Barrow() {
       <div className="barrow-strip" role="toolbar" aria-label="Barrow" ref={strip} onKeyDown={goAlong}>
         {GOODS.map((group) => (
           <div className="barrow-group" key={group[0]?.id}>
-            {group.map(({ id, label }) => (
+            {group.map(({ id, label, short }) => (
               <button
                 key={id}
                 type="button"
                 className="barrow-good"
                 data-good={id}
                 tabIndex={id === current ? 0 : -1}
+                aria-label={label}
                 aria-pressed={placing === id}
                 onFocus={() => setCurrent(id)}
                 {...dragOut(id)}
@@ -47,7 +48,7 @@ export function Barrow() {
                 <svg viewBox="0 0 36 28" width="36" height="28" aria-hidden="true">
                   {ICONS[id]}
                 </svg>
-                <span>{label}</span>
+                <span>{short}</span>
               </button>
             ))}
           </div>

@@ -3,17 +3,32 @@ import { BARROW } from "../../src/index.ts";
 /** One thing in the barrow: `id` is what waits to be placed while it is picked. */
 export interface Good {
   readonly id: string;
+  /** Its whole name, as a screen reader says it. */
   readonly label: string;
+  /** What is written under its drawing, part of the name. */
+  readonly short: string;
 }
 
+/** The drawing says already that these are beds. */
+const SHORT: Readonly<Record<string, string>> = {
+  "bed-round": "Round",
+  "bed-oval": "Oval",
+  "bed-keyhole": "Keyhole",
+  "bed-free": "Free",
+};
+
 const fromBarrow = (presets: readonly string[]): readonly Good[] =>
-  BARROW.filter(({ preset }) => presets.includes(preset)).map(({ preset, label }) => ({ id: preset, label }));
+  BARROW.filter(({ preset }) => presets.includes(preset)).map(({ preset, label }) => ({
+    id: preset,
+    label,
+    short: SHORT[preset] ?? label,
+  }));
 
 /** What the barrow offers, in groups as they lie in it. */
 export const GOODS: readonly (readonly Good[])[] = [
   fromBarrow(BARROW.filter(({ kind }) => kind === "bed").map(({ preset }) => preset)),
-  [...fromBarrow(["path", "ground"]), { id: "ground-free", label: "Free ground" }],
+  [...fromBarrow(["path", "ground"]), { id: "ground-free", label: "Free ground", short: "Free" }],
   fromBarrow(["house", "shed", "wall", "fence", "tree", "keep-clear"]),
   fromBarrow(["gate", "door", "tap"]),
-  [{ id: "yard", label: "Draw yard" }],
+  [{ id: "yard", label: "Draw the yard", short: "Yard" }],
 ];

@@ -78,11 +78,15 @@ function snapped(
   const body = moving.length === 1 ? bodyOf(only) : boxBody(bounds);
   const step = hand.free ? finestStep(garden.units) : gridStep(garden.units, pixels);
   const grid = { step, from: subtract([bounds.minX, bounds.minY], gridOrigin(garden)) };
+  const tolerance = SNAP_PIXELS / pixels;
+  const isNew = !garden.items.includes(only);
+  // Carried back to where it came from, it lies as it lay: on no grid, perhaps, but nothing has been done.
+  if (!isNew && Math.hypot(...by) <= (hand.free ? step / 2 : tolerance / 2))
+    return { by: [0, 0], guides: [] };
   if (hand.free) return snap(by, [], 0, grid);
 
   const carriedAlong = new Set(moving.map(({ id }) => id));
   const others = garden.items.filter(({ id }) => !carriedAlong.has(id)).map(bodyOf);
-  const tolerance = SNAP_PIXELS / pixels;
   const constraints = constraintsOn(
     body,
     [...others, yardBody(garden.yard)],

@@ -48,7 +48,6 @@ export class PointerWork {
       }
     }
     if (event.defaultPrevented || event.button !== 0 || this.#spoilt) return;
-    event.currentTarget.focus({ preventScroll: true });
     event.currentTarget.setPointerCapture(event.pointerId);
     const hand = handAt(this.#desk, nativeEvent);
     const more = event.shiftKey || event.ctrlKey || event.metaKey;

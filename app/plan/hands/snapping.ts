@@ -81,12 +81,12 @@ function toGrid(by: Point, { step, from }: Grid, [x, y]: readonly [boolean, bool
   );
 }
 
+/** Each line once, and each reason for a gap once: two equal gaps side by side say nothing more than one. */
 function withoutRepeats(guides: readonly Guide[]): Guide[] {
   const seen = new Set<string>();
-  return guides.filter((guide) => {
-    const key = [guide.kind, ...guide.from, ...guide.to]
-      .map((v) => (typeof v === "number" ? Math.round(v) : v))
-      .join();
+  return guides.filter(({ kind, from, to, label }) => {
+    const places = [...from, ...to].map((mm) => Math.round(mm)).join();
+    const key = kind === "gap" ? `${label} ${Math.abs(to[0] - from[0]) < Math.abs(to[1] - from[1])}` : places;
     return !seen.has(key) && seen.add(key);
   });
 }
