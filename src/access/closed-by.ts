@@ -4,7 +4,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { boxOf } from "../geometry/gap.ts";
 import type { Ring } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
-import { piecesOf, type StandingPiece } from "./standing.ts";
+import { piecesOf, type StandingPiece, standingPieces } from "./standing.ts";
 import { surroundingsOf } from "./surroundings.ts";
 import type { Side } from "./types.ts";
 
@@ -16,6 +16,8 @@ export function closedBy(bed: Bed, garden: Pick<Garden, "items" | "yard">, room:
   const ring = outlineOf(bed);
   const { obstacles, yard, near } = surroundingsOf(garden);
   const open = lengthOf(piecesOf(bed, { others: [], yard: null, room }));
+  const left = lengthOf(standingPieces(bed, garden, room));
+  if (left === open) return [];
   const sides = new Map<Side, { rings: Ring[]; yard: Ring | null }>([["yard", { rings: [], yard }]]);
   for (const i of near(boxOf(ring), room)) {
     const { id, ring: other } = obstacles[i]!;

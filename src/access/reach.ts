@@ -47,37 +47,39 @@ export function bedReach(bed: Bed, garden: Pick<Garden, "items" | "yard">, garde
   const roomy = standingPieces(bed, garden, room);
   const pieces = canGetTo ? roomy.filter(({ body }) => canGetTo(body)) : roomy;
   const before = known.get(bed);
-  if (before?.reach === reach && before.room === room && samePieces(before.pieces, pieces))
-    return before.answer;
-  const standing = stretchesOf(pieces);
-  const answer = {
-    standing,
-    reach,
-    closedBy: closedBy(bed, garden, room),
-    ...soilBeyond(bed, standing, reach),
-  };
-  known.set(bed, { pieces, room, reach, answer });
+  const same = before?.reach === reach && samePieces(before.pieces, pieces);
+  if (same && before.roomy === roomy) return before.answer;
+  // A neighbour that moves without closing or opening anything leaves the soil within reach as it was.
+  const soil = same ? before.soil : soilBeyond(bed, stretchesOf(pieces), reach);
+  const answer = { ...soil, reach, closedBy: closedBy(bed, garden, room) };
+  known.set(bed, { roomy, pieces, reach, soil, answer });
   return answer;
 }
 
 interface Known {
+  readonly roomy: readonly StandingPiece[];
   readonly pieces: readonly StandingPiece[];
-  readonly room: number;
   readonly reach: number;
+  readonly soil: ReturnType<typeof soilBeyond>;
   readonly answer: BedReach;
 }
 
 const known = new WeakMap<Bed, Known>();
 
 const samePieces = (a: readonly StandingPiece[], b: readonly StandingPiece[]): boolean =>
-  a === b || (a.length === b.length && a.every((piece, i) => piece === b[i]));
+  a === b || (a.length === b.length && a.every((piece, i) => samePiece(piece, b[i]!)));
+const samePiece = (a: StandingPiece, b: StandingPiece): boolean =>
+  a === b ||
+  (a.from[0] === b.from[0] && a.from[1] === b.from[1] && a.to[0] === b.to[0] && a.to[1] === b.to[1]);
 
 function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number) {
   const soil = frameOf(bed).inside;
   const farthest: Farthest = farthestFrom(soil, standing) ?? { at: bed.at, distance: 0 };
-  if (farthest.distance <= reach + SAME_LENGTH) return { farthest, outOfReach: [], outOfReachAreaMm2: 0 };
+  if (farthest.distance <= reach + SAME_LENGTH)
+    return { standing, farthest, outOfReach: [], outOfReachAreaMm2: 0 };
   const rings = standing.length > 0 ? difference(soil, within(standing, reach)) : soil;
   return {
+    standing,
     farthest,
     outOfReach: regionsOf(rings.filter(isMoreThanAHair), contains) satisfies Region[],
     outOfReachAreaMm2: rings.reduce((sum, ring) => sum + signedArea(ring), 0),

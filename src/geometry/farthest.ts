@@ -1,7 +1,6 @@
 import FlatQueue from "flatqueue";
 import { convexPieces, halves } from "./convex-pieces.ts";
 import { boundsOf } from "./ring.ts";
-import { segmentDistance } from "./segment.ts";
 import type { Point, Ring } from "./types.ts";
 
 /** The place that is farthest from some lines, and how far. */
@@ -11,9 +10,16 @@ export interface Farthest {
 }
 
 /** How far the answer may fall short of the true one, mm. */
-const EXACT_TO = 0.01;
+const EXACT_TO = 0.1;
 
-type Segment = readonly [ax: number, ay: number, bx: number, by: number];
+/** A segment from (ax, ay) by (dx, dy); `perSquare` is 1 over its length squared, 0 for a mere point. */
+interface Segment {
+  readonly ax: number;
+  readonly ay: number;
+  readonly dx: number;
+  readonly dy: number;
+  readonly perSquare: number;
+}
 
 /** A convex piece of ground, with the segments that may be the nearest somewhere on it. */
 interface Piece {
@@ -22,12 +28,13 @@ interface Piece {
 }
 
 /**
- * The place on some ground that is farthest from the nearest of some lines: to 0.01 mm.
+ * The place on some ground that is farthest from the nearest of some lines: to 0.1 mm, and exact in a strip between two
+ * parallel ones.
  *
- * Branch and bound over convex pieces. The distance to one segment is a convex function, so on a convex piece it is
- * nowhere greater than at the piece's corners; the least of those greatest distances bounds what the piece can hold.
- * Where no more than two segments can be the nearest, the farthest place lies on the piece's edge: from a place inside,
- * going square to the line between the two (or away from both) never brings one nearer to either.
+ * Branch and bound over convex pieces. The distance to a segment is a convex function, and so is the mean of the
+ * distances to two: on a convex piece neither is anywhere greater than at a corner. No place is farther from the nearest
+ * segment than from any one, nor than the mean of any two; the least of those bounds what a piece can hold. The mean
+ * makes short work of the strip between two sides of a bed, where every place of the middle line is as far as any other.
  *
  * @param ground rings in mm that do not cross each other; rings within rings are holes
  * @param lines of two points or more
@@ -42,74 +49,38 @@ export function farthestFrom(ground: readonly Ring[], lines: readonly (readonly 
 }
 
 const segmentsOf = (line: readonly Point[]): Segment[] =>
-  line.slice(1).map(([bx, by], i) => [line[i]![0], line[i]![1], bx, by]);
+  line.slice(1).map(([bx, by], i) => {
+    const [ax, ay] = line[i]!;
+    const [dx, dy] = [bx - ax, by - ay];
+    const square = dx * dx + dy * dy;
+    return { ax, ay, dx, dy, perSquare: square === 0 ? 0 : 1 / square };
+  });
 
-const distanceTo = ([px, py]: Point, [ax, ay, bx, by]: Segment): number =>
-  segmentDistance(px, py, ax, ay, bx, by);
-
-function nearestDistance(point: Point, segments: readonly Segment[]): number {
-  let nearest = Infinity;
-  for (const segment of segments) nearest = Math.min(nearest, distanceTo(point, segment));
-  return nearest;
+function distanceTo([px, py]: Point, { ax, ay, dx, dy, perSquare }: Segment): number {
+  const [ex, ey] = [px - ax, py - ay];
+  const along = (ex * dx + ey * dy) * perSquare;
+  const t = Math.max(0, Math.min(1, along));
+  return Math.sqrt((ex - t * dx) ** 2 + (ey - t * dy) ** 2);
 }
 
 class Search {
   readonly #queue = new FlatQueue<Piece>();
-  #at: Point;
-  #distance: number;
+  readonly #segments: readonly Segment[];
+  #best: Farthest;
 
-  constructor(
-    private readonly segments: readonly Segment[],
-    start: Point,
-  ) {
-    this.#at = start;
-    this.#distance = nearestDistance(start, segments);
+  constructor(segments: readonly Segment[], start: Point) {
+    this.#segments = segments;
+    this.#best = { at: start, distance: 0 };
   }
 
   over(pieces: readonly Ring[]): Farthest {
-    for (const corners of pieces) this.#consider(corners, this.segments);
+    for (const corners of pieces) this.#consider(corners, this.#segments);
     for (;;) {
       const most = -(this.#queue.peekValue() ?? Infinity);
-      const piece = most > this.#distance + EXACT_TO ? this.#queue.pop() : undefined;
-      if (!piece) return { at: this.#at, distance: this.#distance };
-      if (piece.nearest.length <= 2) this.#walkEdge(piece);
-      else this.#split(piece);
+      const piece = most > this.#best.distance + EXACT_TO ? this.#queue.pop() : undefined;
+      if (!piece) return this.#best;
+      this.#split(piece);
     }
-  }
-
-  /** Takes note of the piece's corners, and queues it if more may lie inside. */
-  #consider(corners: Ring, segments: readonly Segment[]): void {
-    if (corners.length < 3) return;
-    const most = this.#mostAtCorners(corners, segments);
-    if (most <= this.#distance + EXACT_TO) return;
-    const { minX, minY, maxX, maxY } = boundsOf(corners);
-    const centre: Point = [(minX + maxX) / 2, (minY + maxY) / 2];
-    const radius = Math.hypot(maxX - minX, maxY - minY) / 2;
-    const nearest = segments.filter((segment) => distanceTo(centre, segment) - radius <= most);
-    if (nearest.length > 1) this.#queue.push({ corners, nearest }, -most);
-  }
-
-  /** The least, over the segments, of the greatest distance to a corner. Corners are places too, and may be the best yet. */
-  #mostAtCorners(corners: Ring, segments: readonly Segment[]): number {
-    const nearest = new Float64Array(corners.length).fill(Infinity);
-    let least = Infinity;
-    for (const segment of segments) {
-      let greatest = 0;
-      for (let i = 0; i < corners.length; i++) {
-        const away = distanceTo(corners[i]!, segment);
-        if (away > greatest) greatest = away;
-        if (away < nearest[i]!) nearest[i] = away;
-      }
-      if (greatest < least) least = greatest;
-    }
-    for (let i = 0; i < corners.length; i++) this.#note(corners[i]!, nearest[i]!);
-    return least;
-  }
-
-  #note(at: Point, distance: number): void {
-    if (distance <= this.#distance) return;
-    this.#at = at;
-    this.#distance = distance;
   }
 
   #split({ corners, nearest }: Piece): void {
@@ -119,24 +90,47 @@ class Search {
     for (const half of halves(corners, axis, middle)) this.#consider(half, nearest);
   }
 
-  #walkEdge({ corners, nearest }: Piece): void {
-    let before = corners.at(-1)!;
-    for (const corner of corners) {
-      this.#walk(before, corner, nearest);
-      before = corner;
+  /** Takes note of the piece's middle and corners, and queues it if a place inside may be farther. */
+  #consider(corners: Ring, segments: readonly Segment[]): void {
+    if (corners.length < 3) return;
+    const centre = middleOf(corners);
+    const fromCentre = segments.map((segment) => distanceTo(centre, segment));
+    const closest = fromCentre.indexOf(Math.min(...fromCentre));
+    this.#note(centre, fromCentre[closest]!);
+
+    const fromClosest = corners.map((corner) => distanceTo(corner, segments[closest]!));
+    let most = Math.max(...fromClosest);
+    if (most <= this.#best.distance + EXACT_TO) return;
+    const radius = Math.max(...corners.map(([x, y]) => Math.hypot(x - centre[0], y - centre[1])));
+    const nearest = segments.filter((_, i) => fromCentre[i]! - radius <= most);
+
+    const nearestAt = [...fromClosest];
+    for (const segment of nearest) {
+      let [greatest, greatestMean] = [0, 0];
+      for (let i = 0; i < corners.length; i++) {
+        const away = distanceTo(corners[i]!, segment);
+        greatest = Math.max(greatest, away);
+        greatestMean = Math.max(greatestMean, (away + fromClosest[i]!) / 2);
+        nearestAt[i] = Math.min(nearestAt[i]!, away);
+      }
+      most = Math.min(most, greatest, greatestMean);
     }
+    corners.forEach((corner, i) => {
+      this.#note(corner, nearestAt[i]!);
+    });
+    if (most > this.#best.distance + EXACT_TO) this.#queue.push({ corners, nearest }, -most);
   }
 
-  /** The same bound along a line: no farther than at its ends from any one segment. */
-  #walk(from: Point, to: Point, segments: readonly Segment[]): void {
-    let most = Infinity;
-    for (const segment of segments) {
-      most = Math.min(most, Math.max(distanceTo(from, segment), distanceTo(to, segment)));
-    }
-    if (most <= this.#distance + EXACT_TO) return;
-    const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-    this.#note(middle, nearestDistance(middle, segments));
-    this.#walk(from, middle, segments);
-    this.#walk(middle, to, segments);
+  #note(at: Point, distance: number): void {
+    if (distance > this.#best.distance) this.#best = { at, distance };
   }
+}
+
+function middleOf(corners: Ring): Point {
+  let [x, y] = [0, 0];
+  for (const [cornerX, cornerY] of corners) {
+    x += cornerX;
+    y += cornerY;
+  }
+  return [x / corners.length, y / corners.length];
 }
