@@ -135,8 +135,8 @@ export function extentOf(shape: Bed["shape"]): readonly [number, number] {
 function grouped(pieces: readonly Piece[]): Piece[] {
   const byName = new Map<string, Piece>();
   for (const piece of pieces) {
-    // A tenth of a millimetre is below any saw.
-    const length = Math.round(piece.length * 1000) / 1000;
+    // Rid of the last digits of rounding only: a thousandth of a millimetre decides whether two ends share a board.
+    const length = Math.round(piece.length * 1e7) / 1e7;
     const key = `${length} ${piece.label}`;
     byName.set(key, { ...piece, length, count: piece.count + (byName.get(key)?.count ?? 0) });
   }

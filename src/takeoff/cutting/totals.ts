@@ -28,14 +28,15 @@ export function totalsOf(job: Job, upTo: number): Totals {
       below: (cost) => (Math.ceil(cost / unit - SLACK) - 1) * unit,
     };
   }
-  const enough = affordable(
+  const longest = longestFor(
     job,
     cents.map((price) => price / step),
     steps,
   );
+  const needed = job.sizes.reduce((sum, size, i) => sum + size * job.demand[i]!, 0) - SLACK;
   const from = (start: number, by: 1 | -1): number => {
     let at = start;
-    while (at >= 0 && at < steps && !enough[at]) at += by;
+    while (at >= 0 && at < steps && longest[at]! < needed) at += by;
     return at;
   };
   return {
@@ -44,19 +45,19 @@ export function totalsOf(job: Job, upTo: number): Totals {
   };
 }
 
-/** For each total, whether some purchase of exactly that cost holds the length of all pieces. */
-function affordable(job: Job, prices: readonly number[], steps: number): boolean[] {
-  const needed = job.sizes.reduce((sum, size, i) => sum + size * job.demand[i]!, 0);
-  const longest = new Float64Array(steps + 1).fill(-1);
+/** For each total, the length of all pieces, kerfs included, that purchases of exactly that cost can hold at most. */
+function longestFor(job: Job, prices: readonly number[], steps: number): Float64Array {
+  const longest = new Float64Array(steps + 1).fill(Number.NEGATIVE_INFINITY);
   longest[0] = 0;
-  for (let total = 1; total <= steps; total++) {
-    for (const [i, { capacity }] of job.stock.entries()) {
-      const before = total - prices[i]!;
-      if (before < 0 || longest[before]! < 0) continue;
-      longest[total] = Math.max(longest[total]!, longest[before]! + capacity);
+  for (let i = 0; i < prices.length; i++) {
+    const price = prices[i]!;
+    const { capacity } = job.stock[i]!;
+    for (let total = price; total <= steps; total++) {
+      const length = longest[total - price]! + capacity;
+      if (length > longest[total]!) longest[total] = length;
     }
   }
-  return Array.from(longest, (length) => length >= needed - SLACK);
+  return longest;
 }
 
 const greatestCommonDivisor = (a: number, b: number): number =>

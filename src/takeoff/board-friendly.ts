@@ -1,0 +1,165 @@
+import type { Garden } from "../garden/garden.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import { boardSize } from "../garden/timber-sizes.ts";
+import { INCH } from "../units/length.ts";
+import { bedQuantities } from "./bed-quantities.ts";
+import { boardsOnSale, plannedCuts } from "./buy-boards.ts";
+import { greedyPlan } from "./cutting/greedy.ts";
+import { patternsCost, sortedJob } from "./cutting/job.ts";
+import { frameParts } from "./frame-parts.ts";
+import { remembered } from "./remembered.ts";
+import { type Settings, settingsOf } from "./settings.ts";
+import { wallSides } from "./sides.ts";
+import type { CutPlan, Piece, Stock } from "./types.ts";
+
+/** A size a little smaller that is sawn from cheaper boards. Lengths in mm. */
+export interface BoardFriendly {
+  readonly shape: Rectangle;
+  /** All beds of this size and make, which change together: one alone seldom frees a board. */
+  readonly beds: readonly Bed[];
+  /** What is saved at least, in the garden's currency: the new plan against the least the old size can cost. */
+  readonly saved: number;
+  /** Boards fewer; may be 0 where shorter ones do. */
+  readonly boardsSaved: number;
+}
+
+type Rectangle = Extract<Bed["shape"], { type: "rectangle" }>;
+type BoardBed = Bed & { readonly shape: Rectangle; readonly wall: Extract<Bed["wall"], { made: "boards" }> };
+
+/** How much smaller a bed may be made to save a board. */
+const MOST_OFF = 3 * INCH;
+/** Savings of less than this share of the cheapest board are not worth a snag. */
+const WORTHWHILE = 0.5;
+/** Sizes a tape is read to: 1/16 in, 1 mm. */
+const MARK = { us: INCH / 16, metric: 1 } as const;
+const SIZES_KEPT = 128;
+/** A smaller size may itself have a better one just below; after so many steps the last is taken. */
+const MOST_STEPS = 4;
+
+/**
+ * The nearest smaller size of a rectangular bed of boards that saves money, or null where there is none within 3 in.
+ *
+ * The case that everybody meets: three 8 ft boards make a 4 x 8 ft frame only if the saw takes nothing; ends of
+ * 47 15/16 in make it true.
+ */
+export function boardFriendlySize(garden: Garden, bed: Bed): BoardFriendly | null {
+  if (!isOfBoards(bed)) return null;
+  const settings = settingsOf(garden);
+  const { stock } = boardsOnSale(bed.wall.board, bed.wall.timber, garden.prices, settings);
+  const alike = garden.items.filter((item): item is BoardBed => item.kind === "bed" && isAlike(item, bed));
+  const others = garden.items.flatMap((item): readonly Piece[] => {
+    if (item.kind !== "bed" || isAlike(item, bed) || !isSameBoard(item, bed)) return [];
+    return bedQuantities(item, settings).frame?.pieces ?? [];
+  });
+  const planFor = (shape: Rectangle) =>
+    plannedCuts([...others, ...piecesFor(bed, shape, alike.length, settings)], stock, settings.kerf);
+
+  const before = planFor(bed.shape);
+  let [shape, plan]: [Rectangle, CutPlan] = [bed.shape, before];
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const better = promising(bed, shape, alike.length, stock, settings)
+      .map((smaller) => ({ smaller, cut: planFor(smaller) }))
+      .find(({ cut }) => worthwhile(plan.lowerBound - cut.cost, stock));
+    if (!better) break;
+    [shape, plan] = [better.smaller, better.cut];
+  }
+  if (shape === bed.shape) return null;
+  return {
+    shape,
+    beds: alike,
+    saved: Math.round((before.lowerBound - plan.cost) * 100) / 100,
+    boardsSaved: before.boards.length - plan.boards.length,
+  };
+}
+
+const isOfBoards = (bed: Bed): bed is BoardBed =>
+  bed.shape.type === "rectangle" && bed.wall.made === "boards" && boardSize(bed.wall.board) !== null;
+
+const isSameBoard = (bed: Bed, { wall }: BoardBed): boolean =>
+  bed.wall.made === "boards" && bed.wall.board === wall.board && bed.wall.timber === wall.timber;
+
+const isAlike = (bed: Bed, other: BoardBed): boolean =>
+  isOfBoards(bed) &&
+  isSameBoard(bed, other) &&
+  bed.wall.courses === other.wall.courses &&
+  bed.wall.corner === other.wall.corner &&
+  bed.legs === other.legs &&
+  Math.abs(bed.shape.width - other.shape.width) < 0.01 &&
+  Math.abs(bed.shape.length - other.shape.length) < 0.01;
+
+const worthwhile = (saved: number, stock: readonly Stock[]): boolean =>
+  saved > 0.005 && saved >= WORTHWHILE * Math.min(...stock.map(({ price }) => price));
+
+/** Boards of so many beds of this shape. The labels matter to nobody here. */
+function piecesFor(bed: BoardBed, shape: Rectangle, beds: number, settings: Settings): Piece[] {
+  const parts = frameParts({ ...bed, shape }, bed.wall, "", settings);
+  return (parts?.pieces ?? []).map(({ length, count }) => ({ length, count: count * beds }));
+}
+
+/**
+ * Smaller sizes that come cheaper for these beds alone, the nearest first. A quick look with no proof: what passes is
+ * planned properly, with all other beds. The same sizes are asked for sixty times a second, so answers are kept.
+ */
+const promising = remembered(
+  SIZES_KEPT,
+  (
+    bed: BoardBed,
+    shape: Rectangle,
+    beds: number,
+    stock: readonly Stock[],
+    settings: Settings,
+  ): Rectangle[] => {
+    const cost = (size: Rectangle): number => {
+      const { job } = sortedJob(piecesFor(bed, size, beds, settings), stock, settings.kerf);
+      const plan = greedyPlan(job);
+      return plan ? patternsCost(job, plan) : Number.POSITIVE_INFINITY;
+    };
+    const now = cost(shape);
+    return smallerSizes(bed, shape, stock, settings)
+      .filter((size) => worthwhile(now - cost(size), stock))
+      .sort((a, b) => off(shape, a) - off(shape, b));
+  },
+  (bed, shape, beds, stock, settings) =>
+    JSON.stringify([shape, bed.wall, bed.legs !== null, beds, stock, settings.kerf, settings.units]),
+);
+
+const off = (from: Rectangle, to: Rectangle): number =>
+  Math.abs(from.width - to.width) + Math.abs(from.length - to.length);
+
+/** Sizes at which a board on sale comes out even: so many of this piece, or of this piece with some of the other. */
+function smallerSizes(
+  bed: BoardBed,
+  shape: Rectangle,
+  stock: readonly Stock[],
+  { kerf, units }: Settings,
+): Rectangle[] {
+  const thickness = boardSize(bed.wall.board)?.thickness ?? 0;
+  const { sides } = wallSides(shape, thickness, bed.wall.corner);
+  const boardAlong = (outside: number) =>
+    sides.find((side) => Math.abs(side.outside - outside) < 0.01)?.board ?? outside;
+  const [across, along] = [boardAlong(shape.width), boardAlong(shape.length)];
+  const sized = (field: "width" | "length", board: number, other: number) =>
+    evenLengths(board, other, stock, kerf).flatMap((even): Rectangle[] => {
+      const mark = MARK[units];
+      const size = Math.floor((shape[field] - (board - even)) / mark + 1e-6) * mark;
+      const smaller = { ...shape, [field]: size };
+      // A length that falls below the width would turn sides into ends.
+      const turned = smaller.length < smaller.width !== shape.length < shape.width;
+      return size > 0 && size < shape[field] && !turned ? [smaller] : [];
+    });
+  return [...sized("width", across, along), ...sized("length", along, across)];
+}
+
+function evenLengths(board: number, other: number, stock: readonly Stock[], kerf: number): number[] {
+  const even = new Set<number>();
+  for (const { length } of stock) {
+    for (let others = 0; others <= 3; others++) {
+      const room = length - others * (other + kerf);
+      for (let n = 1; n * (board - MOST_OFF) <= room; n++) {
+        const each = (room - (n - 1) * kerf) / n;
+        if (each < board - 1e-6 && each >= board - MOST_OFF - 1e-6) even.add(each);
+      }
+    }
+  }
+  return [...even];
+}
