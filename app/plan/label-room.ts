@@ -19,13 +19,20 @@ export function labelRoom(shape: Shape): Room {
   return room;
 }
 
+/** A round is drawn with chords, which lie inside it by up to 0.12 % of its radius. */
+const WITHIN_CHORDS = 0.998;
+
 function roomIn(shape: Shape): Room {
   switch (shape.type) {
     case "rectangle":
       return { centre: [0, 0], width: shape.width, length: shape.length };
     case "oval":
       // The largest box in an ellipse has sides 1/√2 of its axes.
-      return { centre: [0, 0], width: shape.width * Math.SQRT1_2, length: shape.length * Math.SQRT1_2 };
+      return {
+        centre: [0, 0],
+        width: shape.width * Math.SQRT1_2 * WITHIN_CHORDS,
+        length: shape.length * Math.SQRT1_2 * WITHIN_CHORDS,
+      };
     case "l": {
       const { width, length, armWidth, armLength } = shape;
       return wider(
@@ -43,7 +50,7 @@ function roomIn(shape: Shape): Room {
     }
     case "keyhole": {
       // Above the standing place: the largest box there touches the middle and two points of the round.
-      const [outer, middle] = [shape.diameter / 2, shape.middleDiameter / 2];
+      const [outer, middle] = [(shape.diameter / 2) * WITHIN_CHORDS, shape.middleDiameter / 2];
       const top = Math.min(outer * 0.85, Math.max(middle * 1.3, outer * 0.75));
       return {
         centre: [0, -(middle + top) / 2],

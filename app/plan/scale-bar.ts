@@ -28,6 +28,3 @@ export function scaleBar(scale: number, units: Units): BarLength {
   const lengths = units === "us" ? US : METRIC;
   return lengths.findLast(({ mm }) => mm * scale <= LONGEST) ?? lengths[0]!;
 }
-
-/** How many times smaller than the ground the plan is drawn, taking a CSS px for 1/96 in. */
-export const ratioOf = (scale: number): number => 1 / (scale * (INCH / 96));
