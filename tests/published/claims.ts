@@ -5,6 +5,21 @@
 export const CLAIMS: Readonly<Record<string, readonly string[]>> = {
   "lead.test.ts": ["LD-PB", "LD-PB2"],
   "trees.test.ts": ["TR-01", "TR-02", "TR-03"],
+  "timber.test.ts": [
+    ...["BF-01", "BF-02", "BF-03", "BF-04", "BF-05", "BF-06"],
+    ...["SZ-01", "SZ-02", "SZ-03", "SZ-04", "SZ-05", "SZ-06", "SZ-07", "SZ-08"],
+  ],
+  "mesh.test.ts": ["MS-01", "MS-02", "MS-03", "MS-04", "MS-05"],
+  "fill.test.ts": [
+    ...["VL-01", "VL-02", "VL-03", "VL-04", "VL-05", "VL-06", "VL-07", "VL-08"],
+    ...["VL-09", "VL-10", "VL-11", "VL-12", "VL-13", "VL-14", "VL-15", "VL-16"],
+    ...["WT-01", "WT-02", "WT-03"],
+  ],
+  "cutting.test.ts": [
+    ...["KY-1", "KY-2"],
+    ...["CS-01", "CS-02", "CS-03", "CS-04", "CS-05", "CS-06", "CS-07", "CS-08", "CS-09", "CS-10", "CS-11"],
+    ...["CS-12", "CS-13", "CS-14", "CS-15", "CS-16", "CS-17", "CS-18", "CS-19", "CS-20", "CS-21", "CS-22"],
+  ],
   "structure.test.ts": [
     ...["RK-01", "RK-02", "RK-03", "RK-04", "RK-05"],
     ...["BR-01", "BR-02", "BR-03", "BR-04", "BR-05"],
