@@ -63,7 +63,7 @@ const surroundings: readonly Item[] = [
   }),
   drawn("house", "house", feet(18, 3.5), { name: "House", shape: size(24, 7) }),
   drawn("door", "kitchen-door", feet(10, 7), { name: "Kitchen" }),
-  drawn("tap", "tap", feet(22.5, 7), { name: "Tap", backflow: true }),
+  drawn("tap", "tap", feet(22.5, 7), { name: "Tap" }),
   drawn("shed", "shed", feet(41.25, 4), { name: "Shed", shape: size(5, 7) }),
   drawn("fence", "fence", [0, 0], {
     name: "Board fence",

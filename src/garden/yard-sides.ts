@@ -34,7 +34,7 @@ function pushedCorners(yard: Ring, side: number, along: Point): ReadonlySet<numb
   for (let i = end; (i + 1) % yard.length !== side; i = (i + 1) % yard.length) {
     const next = (i + 1) % yard.length;
     const way = subtract(yard[next]!, yard[i]!);
-    if (i !== end && Math.abs(cross(way, along)) <= PARALLEL * Math.hypot(...way)) return pushed;
+    if (Math.abs(cross(way, along)) <= PARALLEL * Math.hypot(...way)) return pushed;
     pushed.add(next);
   }
   // The last side leads back to the start of the pushed one; it may be the parallel one only in a flat outline.

@@ -13,9 +13,10 @@ const NO_AREA = 1;
 export function isSimple(ring: Ring): boolean {
   if (ring.length < 3 || !(Math.abs(signedArea(ring)) >= NO_AREA)) return false;
   for (let i = 0; i < ring.length; i++) {
-    const [a, b, c] = [corner(ring, i), corner(ring, i + 1), corner(ring, i + 2)];
-    if (samePoint(a, b) || runsBack(a, b, c)) return false;
-    // The next side shares a corner; the last side shares the first one's.
+    const [a, b] = [corner(ring, i), corner(ring, i + 1)];
+    if (samePoint(a, b)) return false;
+    // Neighbours share a corner, and the first side is the last one's neighbour. A side that runs back along its
+    // neighbour is caught by the one after it, which then starts or ends on that neighbour.
     const last = i === 0 ? ring.length - 1 : ring.length;
     for (let j = i + 2; j < last; j++) {
       if (meet(a, b, corner(ring, j), corner(ring, j + 1))) return false;
@@ -31,10 +32,6 @@ const samePoint = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1
 /** Above 0 where c lies clockwise (as seen) of the line from a to b. */
 const side = (a: Point, b: Point, c: Point): number =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-
-function runsBack(a: Point, b: Point, c: Point): boolean {
-  return side(a, b, c) === 0 && (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]) < 0;
-}
 
 /** Whether two segments have any point in common. */
 function meet(a: Point, b: Point, c: Point, d: Point): boolean {

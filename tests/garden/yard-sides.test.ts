@@ -53,6 +53,12 @@ describe("yardWithSide", () => {
     ]);
   });
 
+  it("slides a corner that stands in the middle of a straight side", () => {
+    const dotted = insertCorner(rectangle, 0, [4000, 0]);
+    expect(yardWithSide(dotted, 0, 4700)[1]).toEqual([4700, 0]);
+    expect(yardWithSide(dotted, 0, 4700).toSpliced(1, 1)).toEqual(rectangle);
+  });
+
   it("moves the end corner alone where no side is parallel", () => {
     const triangle: Ring = [
       [0, 0],
