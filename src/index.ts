@@ -3,6 +3,9 @@
  * here touches the page, the clock or chance.
  */
 
+export { freeGround } from "./access/free-ground.ts";
+export { gapsFrom, gapsOf } from "./access/gaps.ts";
+export { type Direction, type SideDimension, sideDimensions } from "./access/side-dimensions.ts";
 export type {
   Access,
   BedAccess,
