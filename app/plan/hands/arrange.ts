@@ -13,8 +13,8 @@ import {
   spaceOps,
 } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
-import { bodyOf, extentOf } from "./bodies.ts";
-import { isWithin, movedBox, overlap } from "./boxes.ts";
+import { extentOf } from "./bodies.ts";
+import { isWithin, movedBox, overlap, standingBoxes } from "./boxes.ts";
 import type { Desk } from "./gesture.ts";
 import { gridStep } from "./grid.ts";
 import { namesOf } from "./names.ts";
@@ -105,10 +105,10 @@ export function besides(garden: Garden, items: readonly Item[], step: number): P
     [0, -down],
   ];
   const yard = boundsOf(garden.yard);
-  const solid = garden.items.map(bodyOf).filter((body) => body.solid);
+  const taken = garden.items.flatMap(standingBoxes);
   const free = ways.find((by) => {
     const there = movedBox(box, by);
-    return isWithin(there, yard) && solid.every(({ bounds }) => !overlap(bounds, there));
+    return isWithin(there, yard) && taken.every((other) => !overlap(other, there));
   });
   return free ?? [4 * step, 4 * step];
 }

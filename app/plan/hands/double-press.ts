@@ -1,18 +1,13 @@
 import { nameOf, type Point } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
-import { endDrawing, isDrawn } from "./drawing.ts";
 import type { Desk } from "./gesture.ts";
 import { type Cornered, corneredBy, pointOps, pointsOf } from "./gestures/corner.ts";
 import { edgeAt, type Hit, type Nearness } from "./hit-test.ts";
 import { isLine, leastPoints } from "./plan-points.ts";
 
-/** A second press on the same place: ends a drawing, puts a corner into an edge, takes one away, opens a card. */
+/** A second press on the same place: takes a corner away, or puts one into an edge of what is selected. */
 export function doublePress(desk: Desk, hit: Hit, at: Point, near: Nearness) {
-  const { placing, selection, yardSelected } = desk.editor.getState();
-  if (isDrawn(placing)) {
-    endDrawing(desk, placing);
-    return;
-  }
+  const { selection, yardSelected } = desk.editor.getState();
   if (hit.on === "handle" && hit.handle.does === "corner") {
     removeCorner(desk, hit.handle.id, hit.handle.index);
     return;

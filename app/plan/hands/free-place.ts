@@ -1,32 +1,30 @@
 import { add, boundsOf, type Garden, type Item, limitsOf, type Point } from "../../../src/index.ts";
 import { bodyOf } from "./bodies.ts";
-import { isWithin, movedBox, overlap } from "./boxes.ts";
+import { grownBox, isWithin, movedBox, overlap, standingBoxes } from "./boxes.ts";
 
 /** How far apart the places tried are, mm, and how many rings of them. */
 const TRY_EVERY = 250;
 const RINGS = 40;
 
 /**
- * The place nearest to where a new thing would stand at which it stands free: inside the yard, on nothing else, with a
- * way round it.
- * @returns its own place where there is no such room, or where it is nothing that stands in the way
+ * The place nearest to where a new thing would stand at which it stands free: inside the yard and on nothing else, with
+ * a way round it where the yard has such a place left.
+ * @returns its own place where there is no room at all, or where it is nothing that stands in the way
  */
 export function freePlace(garden: Garden, item: Item): Point {
-  const body = bodyOf(item);
-  if (!body.solid) return item.at;
+  const { solid, bounds } = bodyOf(item);
+  if (!solid) return item.at;
   const yard = boundsOf(garden.yard);
-  const way = limitsOf(garden).kneelingWay;
-  const taken = garden.items
-    .map(bodyOf)
-    .filter(({ solid }) => solid)
-    .map(({ bounds }) => withWay(bounds, way));
-  const isFree = (by: Point): boolean => {
-    const there = movedBox(body.bounds, by);
-    return isWithin(there, yard) && taken.every((box) => !overlap(box, there));
-  };
-  for (let ring = 0; ring <= RINGS; ring++) {
-    const found = ringOf(ring).find(isFree);
-    if (found) return add(item.at, found);
+  const taken = garden.items.flatMap(standingBoxes);
+  for (const way of [limitsOf(garden).kneelingWay, 0]) {
+    const kept = taken.map((box) => grownBox(box, way));
+    for (let ring = 0; ring <= RINGS; ring++) {
+      const found = ringOf(ring).find((by) => {
+        const there = movedBox(bounds, by);
+        return isWithin(there, yard) && kept.every((box) => !overlap(box, there));
+      });
+      if (found) return add(item.at, found);
+    }
   }
   return item.at;
 }
@@ -45,10 +43,3 @@ function ringOf(ring: number): readonly Point[] {
     .map(([x, y]): Point => [x * TRY_EVERY, y * TRY_EVERY])
     .sort((a, b) => Math.hypot(...a) - Math.hypot(...b));
 }
-
-const withWay = ({ minX, minY, maxX, maxY }: ReturnType<typeof boundsOf>, way: number) => ({
-  minX: minX - way,
-  minY: minY - way,
-  maxX: maxX + way,
-  maxY: maxY + way,
-});

@@ -1,5 +1,6 @@
 import {
   add,
+  centroid,
   cross,
   distance,
   dot,
@@ -76,7 +77,10 @@ function placeOn(
  * is nearest to them.
  */
 export function resettled(garden: Garden, before: Item | Ring, after: Item | Ring): Op[] {
-  const [old, now] = [stretchesOf(before), stretchesOf(after)];
+  const middle = centroid(garden.yard);
+  const isLineOf = "kind" in after && (after.kind === "fence" || after.kind === "wall");
+  const old = stretchesOf(before);
+  const now = isLineOf ? stretchesOf(after).map((stretch) => awayFrom(stretch, middle)) : stretchesOf(after);
   return garden.items.flatMap((item): Op[] => {
     if (!isSetIn(item) || !old.some((stretch) => sitsOn(item.at, stretch))) return [];
     if (now.some((stretch) => sitsOn(item.at, stretch, STILL))) return [];
@@ -113,18 +117,21 @@ function sitsOn(at: Point, { from, to }: Stretch, within = SITS_WITHIN): boolean
 
 function stretchesFor(garden: Garden, item: SetIn): readonly Stretch[] {
   const yard = ringStretches(garden.yard);
-  switch (item.kind) {
-    case "gate":
-      return [
-        ...garden.items.filter(({ kind }) => kind === "fence" || kind === "wall").flatMap(ownStretches),
-        ...yard,
-      ];
-    case "door":
-      return garden.items.filter(({ kind }) => kind === "house" || kind === "shed").flatMap(ownStretches);
-    case "tap":
-      return [...garden.items.flatMap(ownStretches), ...yard];
-  }
+  const middle = centroid(garden.yard);
+  const lines = garden.items
+    .filter(({ kind }) => kind === "fence" || kind === "wall")
+    .flatMap(ownStretches)
+    .map((stretch) => awayFrom(stretch, middle));
+  if (item.kind === "gate") return [...lines, ...yard];
+  const buildings = garden.items
+    .filter(({ kind }) => kind === "house" || kind === "shed")
+    .flatMap(ownStretches);
+  return item.kind === "door" ? buildings : [...buildings, ...lines, ...yard];
 }
+
+/** A fence may have been drawn either way round: its outside is where the middle of the yard is not. */
+const awayFrom = ({ from, to }: Stretch, inside: Point): Stretch =>
+  cross(subtract(to, from), subtract(inside, from)) < 0 ? { from: to, to: from } : { from, to };
 
 function ownStretches(item: Item): readonly Stretch[] {
   switch (item.kind) {

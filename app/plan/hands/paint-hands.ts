@@ -9,6 +9,7 @@ import { extentOf } from "./bodies.ts";
 import type { Guide } from "./constraints.ts";
 import { type Handle, handlesOf } from "./handles.ts";
 import type { Drawing, Marks } from "./marks.ts";
+import { paintNeighbourDistances } from "./paint-distances.ts";
 import { isLine, planPoints } from "./plan-points.ts";
 
 type Shown = Pick<EditorState, "selection" | "yardSelected" | "view" | "activeSnag"> & {
@@ -25,6 +26,7 @@ export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
     traceRing(pen, garden.yard, 2.5);
     rule(pen, { colour: INK.accent, width: 2.5 });
   }
+  paintNeighbourDistances(pen, garden, measured(shown, marks));
   for (const guide of marks.guides) paintGuide(pen, guide);
   const busy = marks.held.length > 0 || marks.drawing !== null;
   if (!busy) for (const handle of handlesOf(garden, shown)) paintHandle(pen, handle, marks.corner);

@@ -26,6 +26,8 @@ export class PointerWork {
   #rest = 0;
   /** After a second finger the first says nothing more until both are off. */
   #spoilt = false;
+  /** The last press was for what was being placed or drawn, so its second click means nothing more. */
+  #wasPlacing = false;
 
   constructor(desk: Desk, plan: RefObject<HTMLElement | null>) {
     this.#desk = desk;
@@ -50,6 +52,7 @@ export class PointerWork {
     if (event.defaultPrevented || event.button !== 0 || this.#spoilt) return;
     event.currentTarget.setPointerCapture(event.pointerId);
     const hand = handAt(this.#desk, nativeEvent);
+    this.#wasPlacing = this.#desk.editor.getState().placing !== null;
     const more = event.shiftKey || event.ctrlKey || event.metaKey;
     this.#press.down(hand, this.#hit(hand), more);
     if (hand.touch) this.#rest = window.setTimeout(() => this.#press.rest(), REST);
@@ -84,6 +87,7 @@ export class PointerWork {
   }
 
   double(event: MouseEvent) {
+    if (this.#wasPlacing) return;
     const hand = handAt(this.#desk, mouse(event));
     doublePress(this.#desk, this.#hit(hand), hand.plan, nearness(false, this.#pixels));
   }
