@@ -41,7 +41,16 @@ export function paintDimension(pen: Pen, { from, to, words, colour, heavy = fals
     rule(pen, { colour, width: 2 });
   }
   if (heavy) paintTag(pen, tagPlace([ax, ay], [bx, by], words), words);
-  else letter(pen, words, [(ax + bx) / 2, (ay + by) / 2], { ...LETTERS.note, colour });
+  else paintFigure(pen, [(ax + bx) / 2, (ay + by) / 2], words, colour);
+}
+
+/** A figure on its line: the line is broken for it, also between a foot and its inches. */
+function paintFigure(pen: Pen, [x, y]: Point, words: string, colour: string): void {
+  const letters: Letters = { ...LETTERS.note, colour };
+  const width = measure(words, letters) + 4;
+  pen.ctx.fillStyle = INK.sheet;
+  pen.ctx.fillRect(x - width / 2, y - 7, width, 14);
+  letter(pen, words, [x, y], letters);
 }
 
 const TAG: Letters = { size: 13, weight: 600, colour: INK.sheet };
