@@ -4,6 +4,7 @@ import { useShallow } from "zustand/react/shallow";
 import type { Item, ItemOf } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { goneInDraft } from "./draft-items.ts";
+import { paintGroundLabels } from "./paint/ground.ts";
 import { paintItem } from "./paint/item.ts";
 import { paintPathEdges } from "./paint/path.ts";
 import { paintYardGround, paintYardLine } from "./paint/yard.ts";
@@ -31,6 +32,7 @@ export function GroundLayer() {
       {below.map((item) => (
         <ItemScene key={item.id} id={item.id} item={item} paint={paintItem} />
       ))}
+      <GroundLabels items={still} />
       {paths.map((path) => (
         <ItemScene key={`${path.id} edges`} item={path} paint={paintEdges} />
       ))}
@@ -52,6 +54,11 @@ function YardGround() {
   const units = useEditor((state) => state.garden.units);
   const site = useEditor((state) => state.garden.site);
   const paint = useCallback((pen: Pen) => paintYardGround(pen, { yard, units, site }), [yard, units, site]);
+  return <Scene paint={paint} />;
+}
+
+function GroundLabels({ items }: { items: readonly Item[] }) {
+  const paint = useCallback((pen: Pen) => paintGroundLabels(pen, items), [items]);
   return <Scene paint={paint} />;
 }
 

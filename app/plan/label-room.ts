@@ -7,59 +7,62 @@ export interface Room {
   readonly length: number;
 }
 
-const rooms = new WeakMap<Shape, Room>();
+const rooms = new WeakMap<Shape, readonly Room[]>();
 
-/** The best box for words in a shape, remembered by the shape. */
-export function labelRoom(shape: Shape): Room {
-  let room = rooms.get(shape);
-  if (!room) {
-    room = roomIn(shape);
-    rooms.set(shape, room);
+/** Boxes for words in a shape, the best first and one at least; remembered by the shape. */
+export function labelRooms(shape: Shape): readonly Room[] {
+  let known = rooms.get(shape);
+  if (!known) {
+    known = roomsIn(shape).toSorted((a, b) => worth(b) - worth(a));
+    rooms.set(shape, known);
   }
-  return room;
+  return known;
 }
 
 /** A round is drawn with chords, which lie inside it by up to 0.12 % of its radius. */
 const WITHIN_CHORDS = 0.998;
 
-function roomIn(shape: Shape): Room {
+/** Sides of boxes in a round of diameter 1, all with corners on it: a square, a broad one, a tall one. */
+const IN_ROUND = [
+  [Math.SQRT1_2, Math.SQRT1_2],
+  [0.94, Math.sqrt(1 - 0.94 ** 2)],
+  [Math.sqrt(1 - 0.94 ** 2), 0.94],
+] as const;
+
+function roomsIn(shape: Shape): readonly Room[] {
   switch (shape.type) {
     case "rectangle":
-      return { centre: [0, 0], width: shape.width, length: shape.length };
+      return [{ centre: [0, 0], width: shape.width, length: shape.length }];
     case "oval":
-      // The largest box in an ellipse has sides 1/√2 of its axes.
-      return {
+      return IN_ROUND.map(([across, along]) => ({
         centre: [0, 0],
-        width: shape.width * Math.SQRT1_2 * WITHIN_CHORDS,
-        length: shape.length * Math.SQRT1_2 * WITHIN_CHORDS,
-      };
+        width: shape.width * across * WITHIN_CHORDS,
+        length: shape.length * along * WITHIN_CHORDS,
+      }));
     case "l": {
       const { width, length, armWidth, armLength } = shape;
-      return wider(
+      return [
         { centre: [0, (armLength - length) / 2], width, length: armLength },
         { centre: [(armWidth - width) / 2, 0], width: armWidth, length },
-      );
+      ];
     }
     case "u": {
       const { width, length, bayWidth, bayLength } = shape;
       const arm = (width - bayWidth) / 2;
-      return wider(
+      return [
         { centre: [0, -bayLength / 2], width, length: length - bayLength },
         { centre: [(arm - width) / 2, 0], width: arm, length },
-      );
+      ];
     }
     case "keyhole": {
       // Above the standing place: the largest box there touches the middle and two points of the round.
       const [outer, middle] = [(shape.diameter / 2) * WITHIN_CHORDS, shape.middleDiameter / 2];
       const top = Math.min(outer * 0.85, Math.max(middle * 1.3, outer * 0.75));
-      return {
-        centre: [0, -(middle + top) / 2],
-        width: 2 * Math.sqrt(outer ** 2 - top ** 2),
-        length: top - middle,
-      };
+      const width = 2 * Math.sqrt(outer ** 2 - top ** 2);
+      return [{ centre: [0, -(middle + top) / 2], width, length: top - middle }];
     }
     case "polygon":
-      return roomInPolygon(shape.points);
+      return [roomInPolygon(shape.points)];
     default: {
       const never: never = shape;
       throw new RangeError(`unknown shape ${JSON.stringify(never)}`);

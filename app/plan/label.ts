@@ -13,7 +13,7 @@ import {
 } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
 import { INK } from "../style/ink.ts";
-import { labelRoom } from "./label-room.ts";
+import { labelRooms } from "./label-room.ts";
 import { LETTERS, type Letters, letteringAge, type Measure, measure as measureLetters } from "./lettering.ts";
 import { toScreen } from "./viewport.ts";
 
@@ -56,15 +56,18 @@ export const KIND_WORDS = {
 
 /** The label of a thing that has an outline, or null where there is no room for its words. */
 function shapeLabel(item: Shaped, view: View, units: Units, measure: Measure): Label | null {
-  const room = labelRoom(item.shape);
-  const at = toScreen(view, placed(room.centre, item.at, item.turn));
-  const across = room.width * view.scale - 2 * PADDING;
-  const down = room.length * view.scale - 2 * PADDING;
+  const rooms = labelRooms(item.shape);
   for (const lines of wordings(item, units)) {
     const width = Math.max(...lines.map(({ text, letters }) => measure(text, letters)));
     const height = lines.reduce((sum, { letters }) => sum + letters.size * LEADING, 0);
-    for (const { turn, room } of stances(item.turn, across, down)) {
-      if (width <= room[0] && height <= room[1]) return { lines, at, turn, width, height };
+    for (const room of rooms) {
+      const across = room.width * view.scale - 2 * PADDING;
+      const down = room.length * view.scale - 2 * PADDING;
+      for (const { turn, box } of stances(item.turn, across, down)) {
+        if (width > box[0] || height > box[1]) continue;
+        const at = toScreen(view, placed(room.centre, item.at, item.turn));
+        return { lines, at, turn, width, height };
+      }
     }
   }
   return null;
@@ -87,19 +90,15 @@ function wordings(item: Shaped, units: Units): readonly (readonly LabelLine[])[]
       ]);
     }
     case "ground":
-      return [[{ text: item.name || coverWords(item.cover), letters: LETTERS.note }]];
     case "keep-clear":
       return [[{ text: name, letters: LETTERS.note }]];
   }
 }
 
-const coverWords = (cover: ItemOf<"ground">["cover"]): string =>
-  cover === "soil" ? "bare soil" : cover.replace("-", " ");
-
 /** The two ways words can lie in a turned box, the more level one first. */
 function stances(turn: number, across: number, down: number) {
-  const along = { turn: readable(turn), room: [across, down] as const };
-  const over = { turn: readable(turn + 90), room: [down, across] as const };
+  const along = { turn: readable(turn), box: [across, down] as const };
+  const over = { turn: readable(turn + 90), box: [down, across] as const };
   return Math.abs(along.turn) <= Math.abs(over.turn) ? [along, over] : [over, along];
 }
 
@@ -213,7 +212,6 @@ export function makeLabel(item: Item, view: View, units: Units, measure: Measure
     case "bed":
     case "house":
     case "shed":
-    case "ground":
     case "keep-clear":
       return shapeLabel(item, view, units, measure);
     case "tree":
@@ -223,6 +221,8 @@ export function makeLabel(item: Item, view: View, units: Units, measure: Measure
       return openingLabel(item, view, units, measure);
     case "tap":
       return tapLabel(item, view, measure);
+    // What is underfoot is named where nothing stands on it: see ground-labels.ts.
+    case "ground":
     case "path":
     case "wall":
     case "fence":

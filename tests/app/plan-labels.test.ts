@@ -1,10 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { alongLine, clearPlace } from "../../app/plan/clear-place.ts";
+import { groundLabels, groundWords } from "../../app/plan/ground-labels.ts";
 import { bedSize, labelBox, makeLabel, readable } from "../../app/plan/label.ts";
 import type { Letters } from "../../app/plan/lettering.ts";
 import { toScreen } from "../../app/plan/viewport.ts";
 import { boundsOf, type Item, itemId, newItem, outlineOf, type Point } from "../../src/index.ts";
+import { thing } from "../helpers/garden-of.ts";
 
 /** Half an em a letter: no canvas here, and no tests that hang on a font. */
 const byRule = (text: string, { size }: Letters) => text.length * size * 0.5;
@@ -76,10 +78,9 @@ describe("other labels", () => {
   const at00 = (preset: "gate" | "door" | "tree" | "ground" | "house", changes: object = {}): Item =>
     ({ ...newItem(preset, { id: itemId("it"), at: [3000, 2000], units: "us" }), ...changes }) as Item;
 
-  it("name a gate with its clear width, a kitchen door by its use, ground by its cover", () => {
+  it("name a gate with its clear width, a kitchen door by its use", () => {
     expect(said(at00("gate"), 0.08)).toEqual(["gate 42 in"]);
     expect(said(at00("door"), 0.08)).toEqual(["kitchen"]);
-    expect(said(at00("ground", { cover: "loose-gravel" }), 0.08)).toEqual(["loose gravel"]);
     expect(said(at00("house"), 0.08)).toEqual(["HOUSE"]);
   });
 
@@ -93,6 +94,27 @@ describe("other labels", () => {
   it("leave a tree without words when its crown has no room for them", () => {
     expect(said(at00("tree"), 0.05)).toEqual(["tree 20 ft"]);
     expect(said(at00("tree"), 0.008)).toBeNull();
+  });
+});
+
+describe("the name of a patch of ground", () => {
+  const box = (width: number, length: number) => ({ type: "rectangle" as const, width, length });
+  const ground = thing("ground", "patch", { cover: "loose-gravel", shape: box(4000, 3000) });
+  const place = (...items: readonly Item[]) =>
+    groundLabels([ground, ...items], at(0.08), byRule)[0]?.at ?? null;
+
+  it("says its cover in its middle, or its own name", () => {
+    expect(groundLabels([ground], at(0.08), byRule)[0]?.lines[0]?.text).toBe("loose gravel");
+    expect(groundWords({ ...ground, name: "Terrace" })).toBe("Terrace");
+    expect(place()).toEqual([0, 0]);
+  });
+  it("moves aside for what stands on it, and goes where nothing is left", () => {
+    const aside = place(thing("shed", "shed", { shape: box(1500, 900) }));
+    expect(Math.min(aside![0], aside![1])).toBeGreaterThan(50);
+    expect(place(thing("shed", "shed", { shape: box(3900, 2900) }))).toBeNull();
+  });
+  it("is left out where its words are wider than it", () => {
+    expect(groundLabels([ground], at(0.01), byRule)).toEqual([]);
   });
 });
 

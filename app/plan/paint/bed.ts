@@ -2,7 +2,7 @@ import { boundsOf, frameOf, type ItemOf, type Point, placed, type Ring } from ".
 import { INK } from "../../style/ink.ts";
 import { fillHatched } from "../hatch.ts";
 import { labelOf } from "../label.ts";
-import { labelRoom } from "../label-room.ts";
+import { labelRooms } from "../label-room.ts";
 import { lineWidth, type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -50,7 +50,7 @@ export const paintBedLabel = (pen: Pen, bed: Bed): void =>
 export function paintBedLabelMasked(pen: Pen, bed: Bed): void {
   const label = labelOf(bed, pen.view, pen.units);
   if (!label) return;
-  const { width, length } = labelRoom(bed.shape);
+  const { width, length } = labelRooms(bed.shape)[0]!;
   const roomy = Math.max(width, length) * pen.view.scale > ROOMY * label.width;
   paintLabel(pen, label, INK.soil, roomy);
 }
@@ -58,7 +58,7 @@ export function paintBedLabelMasked(pen: Pen, bed: Bed): void {
 /** A trellis: a line with crosses along the longer side of the bed, a hand's breadth inside it. */
 function paintTrellis(pen: Pen, bed: Bed): void {
   const { ctx, view } = pen;
-  const { centre, width, length } = labelRoom(bed.shape);
+  const { centre, width, length } = labelRooms(bed.shape)[0]!;
   const inset = frameOf(bed).wallThickness + Math.min(120, Math.min(width, length) / 6);
   const along: readonly [Point, Point] =
     width >= length

@@ -1,8 +1,9 @@
-import { type ItemOf, outlineOf } from "../../../src/index.ts";
+import { type Item, type ItemOf, outlineOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
+import { groundLabels } from "../ground-labels.ts";
 import { fillHatched } from "../hatch.ts";
 import type { HatchName } from "../hatch-tiles.ts";
-import { labelOf } from "../label.ts";
+import { measure } from "../lettering.ts";
 import { type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
@@ -46,5 +47,7 @@ export function paintGround(pen: Pen, item: ItemOf<"ground">): void {
   else rule(pen, { colour: INK.faint, width: 1 });
 }
 
-export const paintGroundLabel = (pen: Pen, item: ItemOf<"ground">): void =>
-  paintLabel(pen, labelOf(item, pen.view, pen.units), GROUND_TINT[item.cover]);
+/** The names of the patches of ground. */
+export function paintGroundLabels(pen: Pen, items: readonly Item[]): void {
+  for (const label of groundLabels(items, pen.view, measure)) paintLabel(pen, label);
+}

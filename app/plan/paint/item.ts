@@ -3,7 +3,7 @@ import type { Pen } from "../pen.ts";
 import { paintFence, paintWall } from "./barrier.ts";
 import { paintBed } from "./bed.ts";
 import { paintBuilding } from "./building.ts";
-import { paintGround, paintGroundLabel } from "./ground.ts";
+import { paintGround } from "./ground.ts";
 import { paintKeepClear } from "./keep-clear.ts";
 import { paintOpening } from "./opening.ts";
 import { paintPath } from "./path.ts";
@@ -21,7 +21,6 @@ export function paintItem(pen: Pen, item: Item): void {
       break;
     case "ground":
       paintGround(pen, item);
-      paintGroundLabel(pen, item);
       break;
     case "house":
     case "shed":

@@ -1,0 +1,88 @@
+import {
+  type Box,
+  boundsOf,
+  type Item,
+  type ItemOf,
+  outlineOf,
+  type Point,
+  placed,
+  type Ring,
+} from "../../src/index.ts";
+import type { View } from "../store/editor.ts";
+import { type Label, labelBox, readable } from "./label.ts";
+import { labelRooms, type Room } from "./label-room.ts";
+import { LETTERS, type Measure } from "./lettering.ts";
+import { toScreen } from "./viewport.ts";
+
+type Ground = ItemOf<"ground">;
+
+const LETTERING = LETTERS.note;
+const PADDING = 6;
+/** Places for the words in their room, from its middle (0) to its sides (±1): what stands on it is mostly in the middle. */
+const PLACES: readonly Point[] = [
+  [0, 0],
+  [1, 1],
+  [-1, 1],
+  [1, -1],
+  [-1, -1],
+  [0, 1],
+  [0, -1],
+  [1, 0],
+  [-1, 0],
+];
+
+/** What the ground is called. */
+export const groundWords = ({ name, cover }: Ground): string =>
+  name || (cover === "soil" ? "bare soil" : cover.replace("-", " "));
+
+/** The label of each patch of ground, where nothing that stands would cover it; none where there is no such place. */
+export function groundLabels(items: readonly Item[], view: View, measure: Measure): readonly Label[] {
+  const grounds = items.filter((item) => item.kind === "ground");
+  if (grounds.length === 0) return [];
+  const standing = items.flatMap((item) => {
+    const ring = groundTaken(item);
+    return ring ? [boundsOf(ring.map((corner) => toScreen(view, corner)))] : [];
+  });
+  return grounds.flatMap((ground) => groundLabel(ground, standing, view, measure) ?? []);
+}
+
+function groundLabel(ground: Ground, standing: readonly Box[], view: View, measure: Measure): Label | null {
+  const text = groundWords(ground);
+  const [width, height] = [measure(text, LETTERING), LETTERING.size];
+  const turn = readable(ground.turn);
+  for (const room of labelRooms(ground.shape)) {
+    for (const at of placesIn(room, ground, view, width, height)) {
+      const label: Label = { lines: [{ text, letters: LETTERING }], at, turn, width, height };
+      if (standing.every((box) => !touch(box, labelBox(label)))) return label;
+    }
+  }
+  return null;
+}
+
+function placesIn(room: Room, ground: Ground, view: View, width: number, height: number): readonly Point[] {
+  const slackX = room.width / 2 - (width / 2 + PADDING) / view.scale;
+  const slackY = room.length / 2 - (height / 2 + PADDING) / view.scale;
+  if (slackX < 0 || slackY < 0) return [];
+  const { centre } = room;
+  return PLACES.map(([x, y]) =>
+    toScreen(view, placed([centre[0] + x * slackX, centre[1] + y * slackY], ground.at, ground.turn)),
+  );
+}
+
+/** What a thing covers of the ground on a drawing, as far as words are concerned. */
+function groundTaken(item: Item): Ring | null {
+  switch (item.kind) {
+    case "bed":
+    case "house":
+    case "shed":
+    case "keep-clear":
+      return outlineOf(item);
+    case "path":
+      return item.points.map((point) => placed(point, item.at, item.turn));
+    default:
+      return null;
+  }
+}
+
+const touch = (a: Box, b: Box): boolean =>
+  a.minX < b.maxX && a.maxX > b.minX && a.minY < b.maxY && a.maxY > b.minY;
