@@ -4,6 +4,8 @@ import {
   formatLength,
   formatMoney,
   formatShort,
+  type Piece,
+  timberById,
   type Units,
 } from "../../../src/index.ts";
 
@@ -15,7 +17,7 @@ interface Props {
 
 /** Which pieces are sawn from which board, drawn to one scale; equal boards once, with their number. */
 export function CutPlanFigure({ boardPlan, units, currency }: Props) {
-  const { plan, board, timber, tooLong } = boardPlan;
+  const { plan, board, timber, tooLong, spliced } = boardPlan;
   const longest = Math.max(...plan.boards.map(({ stock }) => stock.length), 1);
   const bought = plan.boards.reduce((sum, { stock }) => sum + stock.length, 0);
   const left = plan.boards.reduce((sum, { offcut }) => sum + offcut, 0);
@@ -23,7 +25,7 @@ export function CutPlanFigure({ boardPlan, units, currency }: Props) {
     <figure className="cut-plan">
       <figcaption>
         <strong>
-          {board.replace("x", "×")} {timber.replaceAll("-", " ")}
+          {board.replace("x", "×")} {timberById(timber)?.label ?? timber}
         </strong>
         <span>
           {plan.boards.length === 1 ? "1 board" : `${plan.boards.length} boards`}
@@ -41,10 +43,16 @@ export function CutPlanFigure({ boardPlan, units, currency }: Props) {
           </li>
         ))}
       </ol>
-      {[...tooLong, ...plan.uncut.filter((piece) => !tooLong.includes(piece))].map(({ length, count }) => (
-        <p className="field-problem" key={length}>
-          {count} × {formatLength(length, units)} cannot be cut from the boards on sale: see Site for the
-          lengths.
+      {spliced.map((piece) => (
+        <p className="field-note" key={pieceKey(piece)}>
+          {piece.count} × {formatLength(piece.length, units)} is longer than any board: in equal parts, joined
+          on a post.
+        </p>
+      ))}
+      {[...tooLong, ...plan.uncut.filter((piece) => !tooLong.includes(piece))].map((piece) => (
+        <p className="field-problem" key={pieceKey(piece)}>
+          {piece.count} × {formatLength(piece.length, units)} cannot be cut from the boards on sale: see Site
+          for their lengths.
         </p>
       ))}
     </figure>
@@ -57,6 +65,8 @@ function boundText({ plan }: BoardPlan, currency: string): string {
   const above = plan.lowerBound > 0 ? (plan.cost / plan.lowerBound - 1) * 100 : 0;
   return `${formatMoney(plan.cost, currency)}, at most ${above.toFixed(1)} % above the least`;
 }
+
+const pieceKey = ({ length, label }: Piece): string => `${label ?? ""} ${length}`;
 
 const boardKey = ({ stock, pieces }: CutBoard): string =>
   `${stock.length}: ${pieces.map(({ length }) => length).join(" ")}`;

@@ -14,7 +14,8 @@ export const LineRow = ({ line, currency }: Props) => (
       <summary>
         <span className="line-what">{line.what}</span>
         <span className="line-quantity">
-          {line.quantity.toLocaleString("en", { maximumFractionDigits: 2 })} {line.unit}
+          {line.quantity.toLocaleString("en", { maximumFractionDigits: 2 })}{" "}
+          {counted(line.quantity, line.unit)}
         </span>
         <span className="line-cost">{formatMoney(line.cost, currency)}</span>
       </summary>
@@ -30,3 +31,21 @@ export const LineRow = ({ line, currency }: Props) => (
     />
   </li>
 );
+
+/** Units of sale that are words; measures such as yd³ stay as they are. */
+const SEVERAL: Readonly<Record<string, string>> = {
+  board: "boards",
+  bag: "bags",
+  box: "boxes",
+  stake: "stakes",
+  roll: "rolls",
+  load: "loads",
+  block: "blocks",
+  panel: "panels",
+  corner: "corners",
+  screw: "screws",
+  tie: "ties",
+  bed: "beds",
+};
+
+const counted = (quantity: number, unit: string): string => (quantity === 1 ? unit : (SEVERAL[unit] ?? unit));

@@ -7,6 +7,7 @@ import { CutPlanFigure } from "./CutPlanFigure.tsx";
 import { FillBar } from "./FillBar.tsx";
 import { FillByBed } from "./FillByBed.tsx";
 import { LineRow } from "./LineRow.tsx";
+import { PriceList } from "./PriceList.tsx";
 import { partsOf } from "./parts.ts";
 import { saveCsv } from "./save-csv.ts";
 
@@ -40,7 +41,7 @@ export function TakeoffLeaf() {
           </h3>
           <ul>
             {lines.map((line) => (
-              <LineRow key={line.key} line={line} currency={currency} />
+              <LineRow key={`${line.part} ${line.key}`} line={line} currency={currency} />
             ))}
           </ul>
         </section>
@@ -50,7 +51,7 @@ export function TakeoffLeaf() {
           <div className="wide">
             {takeoff.boardPlans.map((boardPlan) => (
               <CutPlanFigure
-                key={`${boardPlan.board} ${boardPlan.timber}`}
+                key={`${boardPlan.part} ${boardPlan.board} ${boardPlan.timber}`}
                 boardPlan={boardPlan}
                 units={garden.units}
                 currency={currency}
@@ -63,6 +64,9 @@ export function TakeoffLeaf() {
         <div className="wide">
           <FillByBed takeoff={takeoff} units={garden.units} nameOf={bedName} onShow={(id) => select([id])} />
         </div>
+      </CardSection>
+      <CardSection title="All prices" gist="what is bought and what is not">
+        <PriceList garden={garden} />
       </CardSection>
       <p className="leaf-text">
         <button type="button" className="button" onClick={() => saveCsv(takeoff, garden)}>
