@@ -1,5 +1,4 @@
 import { emptyGarden } from "../garden/empty-garden.ts";
-import { type ItemId, itemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Item, ItemOf } from "../garden/item.ts";
 import type { Point, Ring } from "../geometry/types.ts";
@@ -71,7 +70,7 @@ const surroundings: readonly Item[] = [
   }),
   // Turned so that "in" is into the yard.
   drawn("gate", "side-gate", feet(WIDTH - IN, 14.5), { name: "Side gate", turn: 270 }),
-  drawn("tree", "plum", feet(40.5, 28), {
+  drawn("tree", "plum", feet(41.25, 28.5), {
     name: "Plum",
     trunk: 6 * INCH,
     canopy: 6 * FOOT,
@@ -99,7 +98,7 @@ const beds: readonly Item[] = [
     crops: ["strawberry"],
     changes: { shape: { type: "oval", width: 42 * INCH, length: 42 * INCH } },
   }),
-  bed("Peppers", { box: [32.5, 2, 4, 8], crops: ["pepper"] }),
+  bed("Peppers", { box: [32.5, 2.5, 4, 8], crops: ["pepper"] }),
   bed("Salads", { box: [9, 17, 8, 4], crops: ["lettuce-leaf", "spinach", "radish"] }),
   bed("Tomatoes", { box: [20.5, 17, 8, 4], courses: 3, crops: ["tomato"], changes: { trellis: 6 * FOOT } }),
   bed("Beans", { box: [2 * IN, 17, 3, 8], crops: ["bean-pole"] }),
@@ -124,6 +123,3 @@ export const NORTHERN_YARD: Garden = {
   yard,
   items: [...surroundings, ...beds],
 };
-
-/** The beds to drag, and what about each of them must be put right. */
-export const NORTHERN_YARD_TO_DRAG: readonly ItemId[] = ["squash", "beans", "peppers"].map(itemId);
