@@ -3,6 +3,7 @@
  * here touches the page, the clock or chance.
  */
 
+export { access } from "./access/access.ts";
 export { freeGround } from "./access/free-ground.ts";
 export { gapsFrom, gapsOf } from "./access/gaps.ts";
 export { type Direction, type SideDimension, sideDimensions } from "./access/side-dimensions.ts";
@@ -70,6 +71,10 @@ export {
 export { checkGarden } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
+export { type Survey, survey } from "./rules/survey.ts";
+export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
+export type { PaperId } from "./sheet/papers.ts";
+export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
 export { takeoffCsv } from "./takeoff/csv.ts";
 export { cutBoards, proveCutPlan } from "./takeoff/cutting/cut-boards.ts";
 export { type PriceRow, priceKeysOf, takeoff } from "./takeoff/takeoff.ts";

@@ -1,3 +1,4 @@
+import { access } from "../access/access.ts";
 import { placeOf } from "../access/place.ts";
 import type { Garden } from "../garden/garden.ts";
 import { groundsUnder } from "../garden/ground-under.ts";
@@ -6,10 +7,6 @@ import { takeoff } from "../takeoff/takeoff.ts";
 import type { Facts } from "./facts.ts";
 
 type Computing = { readonly [K in keyof Facts]: (garden: Garden) => Facts[K] };
-
-const notYet = (what: string) => () => {
-  throw new RangeError(`${what} is not known yet`);
-};
 
 /** How each fact follows from the garden. */
 const COMPUTE: Computing = {
@@ -22,7 +19,7 @@ const COMPUTE: Computing = {
   units: ({ units }) => units,
   grounds: groundsUnder,
   place: placeOf,
-  access: notYet("access"),
+  access,
   takeoff,
 };
 

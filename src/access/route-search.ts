@@ -1,0 +1,134 @@
+import FlatQueue from "flatqueue";
+import { nearestOnSegment } from "../geometry/segment.ts";
+import type { Point, Ring } from "../geometry/types.ts";
+import { distance } from "../geometry/vector.ts";
+import { isClear, type RouteGround, type Turn } from "./route-ground.ts";
+
+/** Shortest walks from one place; the search goes on only as far as it is asked to. */
+export interface RouteSearch {
+  /** Shortest walk until one touches an outline; null where there is none. */
+  readonly toOutline: (ring: Ring) => Walk | null;
+  /** Shortest walk to a turn of this ground; null where there is none. */
+  readonly toTurn: (turn: Turn) => Walk | null;
+}
+
+/** From the start, by the turns in order, to the end. */
+export interface Walk {
+  readonly start: Point;
+  readonly turns: readonly Turn[];
+  readonly end: Point;
+  /** Along the sides drawn outside the outlines, mm; `tightened` gives the exact length. */
+  readonly length: number;
+}
+
+/** Index of the start among the places one may come from. */
+const START = -1;
+
+/**
+ * Dijkstra's search over the turns of the ground, in which a turn looks about for its neighbours only when it is
+ * reached, and only for those that it could make nearer.
+ * @param start on free ground
+ * @source T. Lozano-Perez and M. Wesley, "An algorithm for planning collision-free paths among polyhedral obstacles",
+ *   Communications of the ACM 22, 1979: shortest ways turn at corners only, and only where they touch them
+ */
+export function routeSearch(ground: RouteGround, start: Point): RouteSearch {
+  const { turns } = ground;
+  const nearest = new Float64Array(turns.length).fill(Infinity);
+  const cameFrom = new Int32Array(turns.length).fill(START);
+  const order: number[] = [];
+  const queue = new FlatQueue<number>();
+  const indexOf = new Map(turns.map((turn, i) => [turn, i]));
+  look(START, start, 0);
+
+  function look(from: number, at: Point, far: number): void {
+    for (let i = 0; i < turns.length; i++) {
+      const turn = turns[i]!;
+      const [dx, dy] = [turn.at[0] - at[0], turn.at[1] - at[1]];
+      const reached = far + Math.sqrt(dx * dx + dy * dy);
+      if (reached >= nearest[i]! || i === from || !touches(turn, dx, dy)) continue;
+      if (from !== START && !touches(turns[from]!, dx, dy)) continue;
+      if (!isClear(ground, at, turn.at)) continue;
+      nearest[i] = reached;
+      cameFrom[i] = from;
+      queue.push(i, reached);
+    }
+  }
+
+  /** The next nearest turn, or null when all that can be reached have been. */
+  function step(): number | null {
+    while (queue.length > 0) {
+      const far = queue.peekValue()!;
+      const i = queue.pop()!;
+      if (far > nearest[i]!) continue;
+      order.push(i);
+      look(i, turns[i]!.at, far);
+      return i;
+    }
+    return null;
+  }
+
+  function walkTo(from: number, end: Point, length: number): Walk {
+    const passed: Turn[] = [];
+    for (let i = from; i !== START; i = cameFrom[i]!) passed.push(turns[i]!);
+    return { start, turns: passed.reverse(), end, length };
+  }
+
+  function toOutline(ring: Ring): Walk | null {
+    let best = touching(ground, start, ring, Infinity);
+    let from = START;
+    let [length, done] = [best ? best.leg : Infinity, 0];
+    for (;;) {
+      const next = done < order.length ? order[done]! : step();
+      done++;
+      if (next === null || nearest[next]! >= length) break;
+      const end = touching(ground, turns[next]!.at, ring, length - nearest[next]!);
+      if (!end) continue;
+      [best, from, length] = [end, next, nearest[next]! + end.leg];
+    }
+    return best && walkTo(from, best.at, length);
+  }
+
+  function toTurn(turn: Turn): Walk | null {
+    const i = indexOf.get(turn);
+    if (i === undefined) return null;
+    while (!isSettled(i)) if (step() === null) break;
+    if (nearest[i] === Infinity) return null;
+    return walkTo(cameFrom[i]!, turn.at, nearest[i]!);
+  }
+
+  const isSettled = (i: number): boolean =>
+    nearest[i]! < Infinity && (queue.length === 0 || nearest[i]! <= queue.peekValue()!);
+
+  return { toOutline, toTurn };
+}
+
+/** Whether a line passes a turn without going through what is rounded: both sides lie to one side of it. */
+function touches({ before, after }: Turn, dx: number, dy: number): boolean {
+  const slack = 1e-9 * (Math.abs(dx) + Math.abs(dy));
+  const back = dy * before[0] - dx * before[1];
+  const on = dx * after[1] - dy * after[0];
+  return (back >= -slack && on >= -slack) || (back <= slack && on <= slack);
+}
+
+interface End {
+  readonly at: Point;
+  readonly leg: number;
+}
+
+/** The straight end of a walk: to where the walker, half a width off, touches the outline; null if longer or not clear. */
+function touching(ground: RouteGround, from: Point, ring: Ring, less: number): End | null {
+  let foot = ring[0]!;
+  let away = Infinity;
+  let previous = ring.at(-1)!;
+  for (const corner of ring) {
+    const candidate = nearestOnSegment(from, previous, corner);
+    const candidateAway = distance(from, candidate);
+    if (candidateAway < away) [foot, away] = [candidate, candidateAway];
+    previous = corner;
+  }
+  const leg = Math.max(0, away - ground.half);
+  if (leg >= less) return null;
+  const share = away === 0 ? 0 : leg / away;
+  const at: Point = [from[0] + share * (foot[0] - from[0]), from[1] + share * (foot[1] - from[1])];
+  return isClear(ground, from, at) ? { at, leg } : null;
+}

@@ -1,0 +1,130 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Garden } from "../garden/garden.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import type { Tap } from "../garden/kinds/tap.ts";
+import { outlineOf } from "../garden/outline.ts";
+import type { Point } from "../geometry/types.ts";
+import { add, distance, scale, turned } from "../geometry/vector.ts";
+import { SAME_LENGTH } from "../units/length.ts";
+import type { Entrance } from "./entrances.ts";
+import { isFree, type RouteGround, routeGround } from "./route-ground.ts";
+import { type RouteSearch, routeSearch, type Walk } from "./route-search.ts";
+import { tightened } from "./route-tight.ts";
+import { surroundingsOf } from "./surroundings.ts";
+import type { Route } from "./types.ts";
+
+/** Walks and hoses of one garden, worked out bed by bed as they are asked for. */
+export interface Routes {
+  /** Shortest walk from any of the entrances to the bed's edge. */
+  readonly walkTo: (bed: Bed) => Route | null;
+}
+
+/** Half the thickness of a hose, mm. */
+const HOSE = 6;
+/** How far out of a wall a start is looked for, and in what steps, mm. */
+const OUT_OF_WALL = 1500;
+const OUT_STEP = 25;
+
+/**
+ * Shortest walks from entrances to beds.
+ * @param width that the walker needs, mm
+ */
+export function walksFrom(
+  entrances: readonly Entrance[],
+  garden: Pick<Garden, "items" | "yard">,
+  width: number,
+): Routes {
+  const ground = groundOf(garden, (width - SAME_LENGTH) / 2);
+  const searches = entrances.flatMap((entrance) =>
+    entrance.starts.flatMap(({ into }) => {
+      const start = stepOut(ground, entrance.opening, into);
+      return start
+        ? [{ id: entrance.id, opening: entrance.opening, search: routeSearch(ground, start) }]
+        : [];
+    }),
+  );
+  const walkTo = (bed: Bed): Route | null =>
+    shortest(
+      searches.map(({ id, opening, search }) =>
+        routeFrom(id, bed.id, opening, search.toOutline(outlineOf(bed)), ground.half),
+      ),
+    );
+  return { walkTo };
+}
+
+/** The hose runs of a garden: from the nearest tap, along the ground, to a bed's far corner. */
+export function hosesOf(garden: Pick<Garden, "items" | "yard">): Routes {
+  const taps = garden.items.filter((item) => item.kind === "tap");
+  const ground = groundOf(garden, HOSE);
+  const searches = taps.flatMap((tap) => {
+    const start = besideTap(ground, tap);
+    return start ? [{ tap, search: routeSearch(ground, start) }] : [];
+  });
+  const walkTo = (bed: Bed): Route | null =>
+    shortest(searches.map(({ tap, search }) => hoseTo(bed, tap, search, ground)));
+  return { walkTo };
+}
+
+const groundOf = (garden: Pick<Garden, "items" | "yard">, half: number): RouteGround => {
+  const { obstacles } = surroundingsOf(garden);
+  return routeGround(
+    garden.yard,
+    obstacles.map(({ ring }) => ring),
+    half,
+  );
+};
+
+const shortest = (routes: readonly (Route | null)[]): Route | null =>
+  routes.reduce((best, route) => (route && (!best || route.length < best.length) ? route : best), null);
+
+function routeFrom(from: ItemId, to: ItemId, opening: Point, walk: Walk | null, half: number): Route | null {
+  if (!walk) return null;
+  const { points, length } = tightened(walk, half);
+  return { from, to, length: length + distance(opening, walk.start), points: [opening, ...points] };
+}
+
+/** The first free standing place straight out of an opening. */
+function stepOut(ground: RouteGround, opening: Point, into: Point): Point | null {
+  for (let far = 0; far <= OUT_OF_WALL; far += OUT_STEP) {
+    const at = add(opening, scale(into, far));
+    if (isFree(ground, at)) return at;
+  }
+  return null;
+}
+
+/** A tap hangs on a wall or stands free: the nearest free ground about it, before it first. */
+function besideTap(ground: RouteGround, { at, turn }: Tap): Point | null {
+  for (let far = 0; far <= OUT_OF_WALL; far += OUT_STEP) {
+    for (const side of [90, 270, 0, 180]) {
+      const place = add(at, scale(turned([1, 0], turn + side), far));
+      if (isFree(ground, place)) return place;
+    }
+  }
+  return null;
+}
+
+/**
+ * To the corner that takes the longest hose. Corners that lie against something else are watered from the nearest
+ * place at the bed that the hose gets to.
+ */
+function hoseTo(bed: Bed, tap: Tap, search: RouteSearch, ground: RouteGround): Route | null {
+  const outline = outlineOf(bed);
+  const touch = search.toOutline(outline);
+  if (!touch) return null;
+  const corners = ground.turns.filter(({ ring }) => ring === outline).map((turn) => search.toTurn(turn));
+  const reached = [touch, ...corners.filter((walk) => walk !== null)];
+  const ends = outline.map((corner) => {
+    const nearest = reached.reduce((best, walk) =>
+      distance(walk.end, corner) < distance(best.end, corner) ? walk : best,
+    );
+    return { walk: nearest, beyond: distance(nearest.end, corner), corner };
+  });
+  const farthest = ends.reduce((a, b) => (b.walk.length + b.beyond > a.walk.length + a.beyond ? b : a));
+  const route = routeFrom(tap.id, bed.id, tap.at, farthest.walk, ground.half);
+  if (!route) return null;
+  return {
+    ...route,
+    length: route.length + farthest.beyond,
+    points: [...route.points, farthest.corner],
+  };
+}
