@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { isoDate, monthDay } from "./date-fields.ts";
 import { between, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
 import { itemSchema } from "./item.ts";
 import { groundFactsField } from "./kinds/ground.ts";
@@ -8,12 +9,6 @@ import type { DeepReadonly } from "./readonly.ts";
 export const FORMAT = "bedwright-garden";
 export const VERSION = 1;
 export const MOST_ITEMS = 2000;
-
-const isoDate = v.pipe(v.string("must be text"), v.isoDate("must be a date such as 2027-04-26"));
-const monthDay = v.pipe(
-  v.string("must be text"),
-  v.regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, "must be month and day such as 04-26"),
-);
 
 export const siteSchema = v.strictObject({
   /** True north, degrees clockwise from up the plan. */

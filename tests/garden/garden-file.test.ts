@@ -207,6 +207,30 @@ describe("a file that is no garden", () => {
     expect(refusal(json)).toEqual({ path: "items[1].id", reason: 'uses "salads" a second time' });
   });
 
+  it.each([
+    ["lastFrost", "02-29", true],
+    ["lastFrost", "02-30", false],
+    ["firstFrost", "04-31", false],
+    ["firstFrost", "13-01", false],
+    ["firstFrost", "4-26", false],
+  ])("reads %s %s only where the calendar has it", (field, day, real) => {
+    const json = plain();
+    const found = refusal({ ...json, site: { ...Object(json.site), [field]: day } });
+    expect(found.path).toBe(real ? "" : `site.${field}`);
+  });
+
+  it.each([
+    ["2028-02-29", true],
+    ["2027-02-29", false],
+    ["2100-02-29", false],
+    ["2027-06-31", false],
+  ])("reads prices of %s only where that year has it", (asOf, real) => {
+    const json = plain();
+    expect(refusal({ ...json, prices: { ...Object(json.prices), asOf } }).path).toBe(
+      real ? "" : "prices.asOf",
+    );
+  });
+
   it("refuses a path that leads nowhere", () => {
     const path = {
       kind: "path",

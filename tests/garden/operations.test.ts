@@ -179,7 +179,7 @@ describe("a broken change", () => {
     [
       "a frost on the 45th",
       { op: "set-site", changes: { lastFrost: "04-45" } },
-      /site.lastFrost must be month and day/,
+      /site.lastFrost is no day of the calendar/,
     ],
     ["a negative limit", { op: "set-limit", limit: "reach", value: -1 }, /limits.reach must not be negative/],
     [
