@@ -44,6 +44,7 @@ export function constraintsOn(
   tolerance: number,
 ): Constraint[] {
   const found: Constraint[] = [];
+  const axes = ownAxes(moving.faces);
   const isNear = (normal: Point, along: number) => Math.abs(dot(normal, by) - along) <= tolerance;
   for (const other of others) {
     const wanted = moving.solid && other.solid ? gaps : TOUCHING;
@@ -64,10 +65,7 @@ export function constraintsOn(
         }
       }
     }
-    if (moving.middle && other.of !== "yard") {
-      const { middle } = moving;
-      found.push(...middles(moving, middle, other, by).filter(({ normal, along }) => isNear(normal, along)));
-    }
+    if (moving.middle && other.of !== "yard") found.push(...middles(axes, moving.middle, other, by, isNear));
   }
   return found;
 }
@@ -120,14 +118,23 @@ function inLine(face: Face, still: Face): Constraint {
   };
 }
 
-function middles(moving: Pick<Body, "faces">, middle: Point, other: Body, by: Point): Constraint[] {
+function middles(
+  axes: readonly Point[],
+  middle: Point,
+  other: Body,
+  by: Point,
+  isNear: (normal: Point, along: number) => boolean,
+): Constraint[] {
   if (distance(add(middle, by), other.middle) > ALIGN_SIGHT) return [];
-  return ownAxes(moving.faces).map((normal) => ({
-    normal,
-    along: dot(normal, subtract(other.middle, middle)),
-    weight: MIDDLE_WEIGHT,
-    guide: (carriedBy) => ({ kind: "line", from: other.middle, to: add(middle, carriedBy), label: null }),
-  }));
+  const apart = subtract(other.middle, middle);
+  return axes
+    .filter((normal) => isNear(normal, dot(normal, apart)))
+    .map((normal) => ({
+      normal,
+      along: dot(normal, apart),
+      weight: MIDDLE_WEIGHT,
+      guide: (carriedBy) => ({ kind: "line", from: other.middle, to: add(middle, carriedBy), label: null }),
+    }));
 }
 
 /** The two directions a thing is lined up along: those of its first edge, or of the plan. */

@@ -1,0 +1,138 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import { aimDrawing, endDrawing, takePointBack, tapDrawing } from "../../../app/plan/hands/drawing.ts";
+import type { Desk, Hand } from "../../../app/plan/hands/gesture.ts";
+import { createMarks } from "../../../app/plan/hands/marks.ts";
+import {
+  dropPlacing,
+  hidePlaced,
+  putDown,
+  putDownNear,
+  showPlaced,
+} from "../../../app/plan/hands/placing.ts";
+import { type LineItem, planPoints } from "../../../app/plan/hands/plan-points.ts";
+import { createEditor } from "../../../app/store/editor.ts";
+import { boundsOf, outlineOf, type Point, signedArea } from "../../../src/index.ts";
+import { bed, fence, gardenWith } from "../../helpers/garden-of.ts";
+
+/** 1 pixel is 10 mm; with Alt, so that points fall where they are tapped, to the millimetre. */
+const handAt = (plan: Point): Hand => ({
+  plan,
+  pixel: [plan[0] / 10, plan[1] / 10],
+  free: true,
+  even: false,
+  touch: false,
+});
+let desk: Desk;
+const state = () => desk.editor.getState();
+const last = () => state().garden.items.at(-1)!;
+
+beforeEach(() => {
+  desk = { editor: createEditor(gardenWith({ units: "metric" })), marks: createMarks() };
+  state().setView({ x: 0, y: 0, scale: 0.1 });
+});
+
+describe("drawing by taps", () => {
+  const draw = (what: "path" | "fence" | "bed-free" | "ground-free" | "yard", ...points: Point[]) => {
+    state().pick(what);
+    for (const point of points) tapDrawing(desk, what, handAt(point));
+  };
+
+  it("draws a path point by point, ended by a tap on its last point, as one step", () => {
+    draw("path", [0, 0], [3000, 0], [3000, 2000], [3000, 2000]);
+    expect(planPoints(last() as LineItem)).toEqual([
+      [0, 0],
+      [3000, 0],
+      [3000, 2000],
+    ]);
+    expect(state().past.map(({ label }) => label)).toEqual(["Add Path 1"]);
+    expect([...state().selection]).toEqual(["path-1"]);
+    expect(state().placing).toBeNull();
+    expect(desk.marks.getState().drawing).toBeNull();
+  });
+
+  it("closes an outline by a tap on its first corner, running clockwise whichever way it was drawn", () => {
+    draw("bed-free", [0, 0], [0, 2000], [1500, 1800], [1400, 100], [20, 10]);
+    const free = last();
+    if (free.kind !== "bed") throw new Error("a bed was drawn");
+    expect(outlineOf(free)).toHaveLength(4);
+    expect(free.shape.type === "polygon" && signedArea(free.shape.points)).toBeGreaterThan(0);
+  });
+
+  it("shows the thing as it would be with the point under the hand", () => {
+    draw("fence", [0, 0]);
+    aimDrawing(desk, "fence", handAt([2500, 0]));
+    expect(state().draft?.items).toHaveLength(1);
+    expect(desk.marks.getState().drawing?.next).toEqual([2500, 0]);
+    expect(state().garden.items).toHaveLength(0);
+  });
+
+  it("takes points back, and ends in nothing when it is dropped", () => {
+    draw("ground-free", [0, 0], [2000, 0], [2000, 1500]);
+    takePointBack(desk, "ground-free");
+    expect(desk.marks.getState().drawing?.points).toHaveLength(2);
+    endDrawing(desk, "ground-free");
+    expect(state().message.text).toContain("at least 3");
+    dropPlacing(desk);
+    expect(state().garden.items).toEqual([]);
+    expect(state().draft).toBeNull();
+    expect(state().past).toEqual([]);
+  });
+
+  it("makes a straight piece of a single point", () => {
+    draw("fence", [4000, 3000]);
+    endDrawing(desk, "fence");
+    expect(planPoints(last() as LineItem)).toHaveLength(2);
+  });
+
+  it("refuses an outline that crosses itself and keeps what was drawn of it", () => {
+    draw("bed-free", [0, 0], [2000, 2000], [2000, 0], [0, 2000]);
+    endDrawing(desk, "bed-free");
+    expect(state().message.text).toContain("crosses itself");
+    expect(desk.marks.getState().drawing?.points).toHaveLength(4);
+    expect(state().garden.items).toEqual([]);
+  });
+
+  it("draws the yard anew and selects it", () => {
+    draw("yard", [0, 0], [9000, 0], [9000, 6000], [0, 6500], [0, 0]);
+    expect(boundsOf(state().garden.yard)).toEqual({ minX: 0, minY: 0, maxX: 9000, maxY: 6500 });
+    expect(state().yardSelected).toBe(true);
+    state().undo();
+    expect(boundsOf(state().garden.yard).maxX).toBe(20_000);
+  });
+});
+
+describe("placing from the barrow", () => {
+  it("shows the thing under the hand, puts it down on release, and selects it, as one step", () => {
+    showPlaced(desk, "bed", handAt([3000, 4000]));
+    expect(state().draft?.items).toHaveLength(1);
+    hidePlaced(desk);
+    expect(state().draft).toBeNull();
+    putDown(desk, "bed", handAt([3000, 4000]));
+    expect(last().at).toEqual([3000, 4000]);
+    expect([...state().selection]).toEqual(["bed-1"]);
+    expect(state().past).toHaveLength(1);
+  });
+
+  it("finds free ground near the middle of the view for what is placed by key", () => {
+    const middle = bed("middle", {
+      at: [3000, 4000],
+      shape: { type: "rectangle", width: 1200, length: 2400 },
+    });
+    // A fence right round bounds everything and yet leaves everything free.
+    const round = fence("round", { from: [-9000, -9000], to: [9000, -9000] });
+    const all: readonly Point[] = [
+      [-9000, -9000],
+      [9000, -9000],
+      [9000, 9000],
+      [-9000, 9000],
+    ];
+    desk.editor.getState().open(gardenWith({ units: "metric" }, { ...round, points: all }, middle));
+    putDownNear(desk, "bed", [3000, 4000]);
+    const put = last();
+    if (put.kind !== "bed") throw new Error("a bed was placed");
+    const [a, b] = [boundsOf(outlineOf(middle)), boundsOf(outlineOf(put))];
+    const gap = Math.max(b.minX - a.maxX, a.minX - b.maxX, b.minY - a.maxY, a.minY - b.maxY);
+    expect(gap).toBeGreaterThanOrEqual(609.6 - 0.5);
+    expect(Math.hypot(put.at[0] - 3000, put.at[1] - 4000)).toBeLessThan(3500);
+  });
+});
