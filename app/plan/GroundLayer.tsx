@@ -4,8 +4,8 @@ import { useShallow } from "zustand/react/shallow";
 import type { Item, ItemOf } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { goneInDraft } from "./draft-items.ts";
-import { paintGroundLabels } from "./paint/ground.ts";
 import { paintItem } from "./paint/item.ts";
+import { paintLooseLabels } from "./paint/loose-labels.ts";
 import { paintPathEdges } from "./paint/path.ts";
 import { paintYardGround, paintYardLine } from "./paint/yard.ts";
 import { paintOrder } from "./paint-order.ts";
@@ -32,11 +32,11 @@ export function GroundLayer() {
       {below.map((item) => (
         <ItemScene key={item.id} id={item.id} item={item} paint={paintItem} />
       ))}
-      <GroundLabels items={still} />
       {paths.map((path) => (
         <ItemScene key={`${path.id} edges`} item={path} paint={paintEdges} />
       ))}
       <YardLine />
+      <LooseLabels items={still} />
       {above.map((item) => (
         <ItemScene key={item.id} id={item.id} item={item} paint={paintItem} />
       ))}
@@ -57,8 +57,8 @@ function YardGround() {
   return <Scene paint={paint} />;
 }
 
-function GroundLabels({ items }: { items: readonly Item[] }) {
-  const paint = useCallback((pen: Pen) => paintGroundLabels(pen, items), [items]);
+function LooseLabels({ items }: { items: readonly Item[] }) {
+  const paint = useCallback((pen: Pen) => paintLooseLabels(pen, items), [items]);
   return <Scene paint={paint} />;
 }
 

@@ -1,4 +1,5 @@
 import type { Box, Point } from "../../src/index.ts";
+import { overlap } from "./label.ts";
 import { MARK_RADIUS } from "./snag-marks.ts";
 
 /** Parts of a line's length at which its words may stand, the best first. */
@@ -15,7 +16,7 @@ export function clearPlace(
   taken: readonly Box[],
 ): Box {
   const boxes = PLACES.map((part) => boxAbout(alongLine(line, part), width, height));
-  return boxes.find((box) => taken.every((other) => !overlaps(box, other))) ?? boxes[0]!;
+  return boxes.find((box) => taken.every((other) => !overlap(box, other))) ?? boxes[0]!;
 }
 
 /** The point at a part of a line's length, 0..1. */
@@ -40,6 +41,3 @@ const boxAbout = ([x, y]: Point, width: number, height: number): Box => ({
 });
 
 export const markBox = (pixel: Point): Box => boxAbout(pixel, 2 * MARK_RADIUS, 2 * MARK_RADIUS);
-
-const overlaps = (a: Box, b: Box): boolean =>
-  a.minX < b.maxX && a.maxX > b.minX && a.minY < b.maxY && a.maxY > b.minY;

@@ -1,17 +1,9 @@
-import {
-  type Box,
-  boundsOf,
-  type Item,
-  type ItemOf,
-  outlineOf,
-  type Point,
-  placed,
-  type Ring,
-} from "../../src/index.ts";
+import { type Box, type Item, type ItemOf, type Point, placed } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
-import { type Label, labelBox, readable } from "./label.ts";
+import { type Label, labelBox, overlap, readable } from "./label.ts";
 import { labelRooms, type Room } from "./label-room.ts";
 import { LETTERS, type Measure } from "./lettering.ts";
+import { standingBoxes } from "./standing-boxes.ts";
 import { toScreen } from "./viewport.ts";
 
 type Ground = ItemOf<"ground">;
@@ -39,10 +31,7 @@ export const groundWords = ({ name, cover }: Ground): string =>
 export function groundLabels(items: readonly Item[], view: View, measure: Measure): readonly Label[] {
   const grounds = items.filter((item) => item.kind === "ground");
   if (grounds.length === 0) return [];
-  const standing = items.flatMap((item) => {
-    const ring = groundTaken(item);
-    return ring ? [boundsOf(ring.map((corner) => toScreen(view, corner)))] : [];
-  });
+  const standing = standingBoxes(items, view).map(({ box }) => box);
   return grounds.flatMap((ground) => groundLabel(ground, standing, view, measure) ?? []);
 }
 
@@ -53,7 +42,7 @@ function groundLabel(ground: Ground, standing: readonly Box[], view: View, measu
   for (const room of labelRooms(ground.shape)) {
     for (const at of placesIn(room, ground, view, width, height)) {
       const label: Label = { lines: [{ text, letters: LETTERING }], at, turn, width, height };
-      if (standing.every((box) => !touch(box, labelBox(label)))) return label;
+      if (standing.every((box) => !overlap(box, labelBox(label)))) return label;
     }
   }
   return null;
@@ -68,21 +57,3 @@ function placesIn(room: Room, ground: Ground, view: View, width: number, height:
     toScreen(view, placed([centre[0] + x * slackX, centre[1] + y * slackY], ground.at, ground.turn)),
   );
 }
-
-/** What a thing covers of the ground on a drawing, as far as words are concerned. */
-function groundTaken(item: Item): Ring | null {
-  switch (item.kind) {
-    case "bed":
-    case "house":
-    case "shed":
-    case "keep-clear":
-      return outlineOf(item);
-    case "path":
-      return item.points.map((point) => placed(point, item.at, item.turn));
-    default:
-      return null;
-  }
-}
-
-const touch = (a: Box, b: Box): boolean =>
-  a.minX < b.maxX && a.maxX > b.minX && a.minY < b.maxY && a.maxY > b.minY;

@@ -34,9 +34,10 @@ export interface Label {
 
 type Shaped = Extract<Item, { shape: unknown }>;
 
-const PADDING = 5;
-const LEADING = 1.22;
-const SMALL_NAME: Letters = { ...LETTERS.name, size: 12 };
+/** Room kept free at the ends of words, and above and below them, px. */
+const PADDING = { along: 4, across: 2 } as const;
+export const LEADING = 1.22;
+export const SMALL_NAME: Letters = { ...LETTERS.name, size: 12 };
 
 /** What to call a thing that the gardener has not named. */
 export const KIND_WORDS = {
@@ -61,10 +62,10 @@ function shapeLabel(item: Shaped, view: View, units: Units, measure: Measure): L
     const width = Math.max(...lines.map(({ text, letters }) => measure(text, letters)));
     const height = lines.reduce((sum, { letters }) => sum + letters.size * LEADING, 0);
     for (const room of rooms) {
-      const across = room.width * view.scale - 2 * PADDING;
-      const down = room.length * view.scale - 2 * PADDING;
+      const across = room.width * view.scale;
+      const down = room.length * view.scale;
       for (const { turn, box } of stances(item.turn, across, down)) {
-        if (width > box[0] || height > box[1]) continue;
+        if (width > box[0] - 2 * PADDING.along || height > box[1] - 2 * PADDING.across) continue;
         const at = toScreen(view, placed(room.centre, item.at, item.turn));
         return { lines, at, turn, width, height };
       }
@@ -156,7 +157,7 @@ function openingLabel(
   const width = measure(text, letters);
   const height = letters.size * LEADING;
   const opening = item.width * view.scale;
-  if (opening < OPENING_IN_SIGHT) return null;
+  if (opening < OPENING_IN_SIGHT || width > MOST_OVERHANG * opening) return null;
   const away = item.swing === "out" ? -1 : 1;
   const turn = readable(item.turn);
   const gap = height / 2 + 7;
@@ -177,6 +178,8 @@ function openingLabel(
 }
 
 const OPENING_IN_SIGHT = 14;
+/** Words much wider than their opening would lie on what is beside it. */
+const MOST_OVERHANG = 2.2;
 const doorName = (door: ItemOf<"door">): string => door.name || (door.kitchen ? "kitchen" : "door");
 
 function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure): Label | null {
@@ -236,6 +239,9 @@ export function labelBox({ at: [x, y], turn, width, height }: Label): Box {
   const [w, h] = [(width * c + height * s) / 2, (width * s + height * c) / 2];
   return { minX: x - w, minY: y - h, maxX: x + w, maxY: y + h };
 }
+
+export const overlap = (a: Box, b: Box): boolean =>
+  a.minX < b.maxX && a.maxX > b.minX && a.minY < b.maxY && a.maxY > b.minY;
 
 /** The boxes of all labels of a garden, px. */
 export const labelBoxes = ({ items, units }: Pick<Garden, "items" | "units">, view: View): Box[] =>

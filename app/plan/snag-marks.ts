@@ -86,12 +86,12 @@ const steps = (): number[] =>
 function round([x, y]: Point): Point[] {
   return Array.from({ length: MOST_PLACES / 2 }, (_, i): Point => {
     const angle = -Math.PI / 4 - (i % 8) * (Math.PI / 4);
-    const away = MARK_RADIUS + 8 + Math.floor(i / 8) * APART;
+    const away = MARK_RADIUS + 14 + Math.floor(i / 8) * APART;
     return [x + away * Math.cos(angle), y + away * Math.sin(angle)];
   });
 }
 
-/** On the corners of an outline, upper right first, then from each corner inwards along the upper edge. */
+/** On the corners of an outline, upper right first, then along its upper edge and down its sides. */
 function roundOutline(ring: readonly Point[]): Point[] {
   const xs = ring.map(([x]) => x);
   const ys = ring.map(([, y]) => y);
@@ -103,17 +103,24 @@ function roundOutline(ring: readonly Point[]): Point[] {
     [left, bottom],
   ];
   const corners = box.map((corner) => nearestOf(ring, corner));
-  const [upperRight, upperLeft] = corners as [Point, Point];
-  const run = Math.hypot(upperLeft[0] - upperRight[0], upperLeft[1] - upperRight[1]);
-  const along = Array.from({ length: Math.min(MOST_PLACES, Math.floor(run / APART)) }, (_, i): Point => {
+  const [upperRight, upperLeft, lowerRight, lowerLeft] = corners as [Point, Point, Point, Point];
+  return [
+    ...corners,
+    ...between(upperRight, upperLeft),
+    ...between(upperRight, lowerRight),
+    ...between(upperLeft, lowerLeft),
+    ...corners.map(([x, y], i): Point => [x, y + (i < 2 ? -APART : APART)]),
+    ...round(upperRight),
+  ];
+}
+
+/** Places in a row from one point to another, neither included. */
+function between(from: Point, to: Point): Point[] {
+  const run = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  return Array.from({ length: Math.min(MOST_PLACES, Math.floor(run / APART)) }, (_, i): Point => {
     const t = ((i + 1) * APART) / run;
-    return [
-      upperRight[0] + (upperLeft[0] - upperRight[0]) * t,
-      upperRight[1] + (upperLeft[1] - upperRight[1]) * t,
-    ];
+    return [from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t];
   });
-  const over = corners.flatMap(([x, y], i): Point[] => [[x, y + (i < 2 ? -APART : APART)]]);
-  return [...corners, ...along, ...over, ...round(upperRight)];
 }
 
 function nearestOf(ring: readonly Point[], [cx, cy]: Point): Point {

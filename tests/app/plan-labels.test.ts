@@ -113,6 +113,15 @@ describe("the name of a patch of ground", () => {
     expect(Math.min(aside![0], aside![1])).toBeGreaterThan(50);
     expect(place(thing("shed", "shed", { shape: box(3900, 2900) }))).toBeNull();
   });
+  it("is not driven out by a fence that runs round it all", () => {
+    const round: [number, number][] = [
+      [-1900, -1400],
+      [1900, -1400],
+      [1900, 1400],
+      [-1900, 1400],
+    ];
+    expect(place(thing("fence", "fence", { points: round }))).toEqual([0, 0]);
+  });
   it("is left out where its words are wider than it", () => {
     expect(groundLabels([ground], at(0.01), byRule)).toEqual([]);
   });

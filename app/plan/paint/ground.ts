@@ -1,12 +1,9 @@
-import { type Item, type ItemOf, outlineOf } from "../../../src/index.ts";
+import { type ItemOf, outlineOf } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
-import { groundLabels } from "../ground-labels.ts";
 import { fillHatched } from "../hatch.ts";
 import type { HatchName } from "../hatch-tiles.ts";
-import { measure } from "../lettering.ts";
 import { type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
-import { paintLabel } from "./label.ts";
 
 type Cover = ItemOf<"ground">["cover"];
 
@@ -45,9 +42,4 @@ export function paintGround(pen: Pen, item: ItemOf<"ground">): void {
   fillHatched(pen, GROUND_HATCH[item.cover], toScreen(pen.view, item.at));
   if (item.contaminated) rule(pen, { colour: INK.accent, width: 1.5, dash: [7, 3, 1.5, 3] });
   else rule(pen, { colour: INK.faint, width: 1 });
-}
-
-/** The names of the patches of ground. */
-export function paintGroundLabels(pen: Pen, items: readonly Item[]): void {
-  for (const label of groundLabels(items, pen.view, measure)) paintLabel(pen, label);
 }

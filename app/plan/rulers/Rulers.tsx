@@ -5,6 +5,7 @@ import { whenLettered } from "../lettering.ts";
 import { usePlanSize } from "../plan-size.ts";
 import { paintRulers } from "./paint-rulers.ts";
 import { RULER } from "./ruler-size.ts";
+import { usePointerMarks } from "./use-pointer-marks.ts";
 
 /** The rulers along the top and the left, in feet or metres from the yard's own corner. */
 export function Rulers() {
@@ -43,9 +44,10 @@ export function Rulers() {
     };
   }, [width, height, ratio]);
 
+  const marks = usePointerMarks();
   const fine = (px: number) => Math.round(px * ratio);
   return (
-    <div className="rulers" aria-hidden="true">
+    <div className="rulers" aria-hidden="true" ref={marks}>
       <canvas
         ref={top}
         className="ruler-top"
@@ -60,6 +62,8 @@ export function Rulers() {
         height={fine(height)}
         style={{ width: RULER.left, height }}
       />
+      <i className="ruler-mark-top" />
+      <i className="ruler-mark-left" />
     </div>
   );
 }
