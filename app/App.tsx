@@ -18,9 +18,9 @@ export function App() {
           <Plan />
         </div>
       </main>
-      <div className="barrow-area">
+      <section className="barrow-area" aria-label="Barrow">
         <Barrow />
-      </div>
+      </section>
       <Ledger />
       <Dialogs />
     </div>

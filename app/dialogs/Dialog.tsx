@@ -33,7 +33,7 @@ export function Dialog({ title, children }: Props) {
         closeDialog();
       }}
     >
-      <div className="dialog-sheet">
+      <div>
         <header className="dialog-head">
           <h2 id={titleId}>{title}</h2>
           <button type="button" className="button" onClick={closeDialog}>

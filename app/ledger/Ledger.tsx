@@ -12,6 +12,7 @@ export function Ledger() {
   const cardOpen = useLedger((s) => s.cardOpen);
   return (
     <aside className="ledger" aria-label="Ledger" data-stop={stop} data-card={cardOpen ? "open" : "shut"}>
+      <h2 className="unseen">Ledger</h2>
       <GrabBar />
       <Summary />
       <Tabs />
