@@ -81,9 +81,20 @@ function workByKey(event: KeyboardEvent<HTMLElement>) {
   if (event.key === "Enter") {
     if (id === "yard") useEditor.getState().selectYard();
     if (toCard(DESK)) event.preventDefault();
-  } else if (planKey(DESK, event.nativeEvent)) event.preventDefault();
+  } else {
+    const next = target instanceof HTMLElement ? neighbourOf(target) : null;
+    if (planKey(DESK, event.nativeEvent)) event.preventDefault();
+    // What was in focus may be gone: the keyboard goes on from its neighbour.
+    if (id && id !== "yard" && !useEditor.getState().garden.items.some((item) => item.id === id))
+      next?.focus();
+  }
   if (event.defaultPrevented) event.stopPropagation();
 }
+
+const neighbourOf = (button: HTMLElement): HTMLElement | null => {
+  const row = button.closest("li");
+  return (row?.nextElementSibling ?? row?.previousElementSibling)?.querySelector("button") ?? null;
+};
 
 /** Keys that are not about the thing in focus. */
 const isAside = ({ key, ctrlKey, metaKey }: KeyboardEvent): boolean =>

@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import type { Alignment } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { align, alike, order, spaceEvenly, takeAway } from "./arrange.ts";
+import { focusBoard } from "./board.ts";
 import { DESK } from "./use-hands.ts";
 import "./selection-actions.css";
 
@@ -55,7 +56,13 @@ export function SelectionActions() {
       <button type="button" onClick={() => alike(DESK)}>
         Another
       </button>
-      <button type="button" onClick={() => takeAway(DESK)}>
+      <button
+        type="button"
+        onClick={() => {
+          focusBoard();
+          takeAway(DESK);
+        }}
+      >
         Remove
       </button>
     </div>

@@ -10,6 +10,9 @@ export function setBoard(element: HTMLElement | null) {
   board = element;
 }
 
+/** Gives the keyboard to the plan, when what had it is about to go. */
+export const focusBoard = () => board?.focus({ preventScroll: true });
+
 export type PointerFacts = Pick<PointerEvent, "clientX" | "clientY" | "altKey" | "shiftKey" | "pointerType">;
 
 /** Where a pointer is on the plan, and how it is held. */
