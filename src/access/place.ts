@@ -103,6 +103,9 @@ function middleOf(pieces: readonly Ring[], whole: Ring): Point {
   return centroid(pieces.toSorted((a, b) => ringArea(b) - ringArea(a))[0] ?? whole);
 }
 
+/** A bed farther out than this is told as its farthest corner: it was not drawn for this yard. */
+const FARTHEST = 1_000_000;
+
 interface Beyond {
   readonly beyond: number;
   readonly at: Point;
@@ -130,7 +133,7 @@ function rememberedBeyond(outline: Ring, yard: Ring): Beyond {
 
 function beyondYard(outline: Ring, yard: Ring): Beyond {
   const pieces = difference([outline], [yard]);
-  const back = nearestShift([], shiftsWithin(outline, yard));
+  const back = nearestShift([], shiftsWithin(outline, yard, FARTHEST));
   const beyond = back ? Math.hypot(...back) : farthestFrom(yard, pieces.flat());
   return { beyond, at: middleOf(pieces, outline) };
 }

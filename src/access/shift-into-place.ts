@@ -2,14 +2,7 @@ import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { offset } from "../geometry/clip.ts";
-import {
-  blockedShifts,
-  isNear,
-  nearestShift,
-  type Shift,
-  shiftsUpTo,
-  shiftsWithin,
-} from "../geometry/shift.ts";
+import { blockedShifts, isNear, nearestShift, type Shift, shiftsWithin } from "../geometry/shift.ts";
 import type { Ring } from "../geometry/types.ts";
 import { type Barrier, bars, type Movable } from "./barriers.ts";
 import { placeOf } from "./place.ts";
@@ -37,7 +30,7 @@ export function shiftIntoPlace(
   const movable = movables.find((candidate) => candidate.id === id);
   if (!movable) return null;
   const outline = outlineOf(movable);
-  const within = shiftsUpTo(most, shiftsWithin(outline, garden.yard));
+  const within = shiftsWithin(outline, garden.yard, most);
   if (within.length === 0) return null;
   const inReach = (ring: Ring) => isNear(outline, ring, most + room);
   const blocked = barriers

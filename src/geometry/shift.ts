@@ -1,10 +1,11 @@
-import { difference, intersection, swept, union } from "./clip.ts";
-import { convexHull, convexSum, isConvex } from "./convex.ts";
+import { difference, intersection, union } from "./clip.ts";
+import { convexHull, convexSum } from "./convex.ts";
+import { convexPieces } from "./convex-pieces.ts";
 import { boxDistance, boxOf, overlaps } from "./gap.ts";
-import { contains, perimeter, ringArea } from "./ring.ts";
+import { boundsOf, contains, perimeter, ringArea } from "./ring.ts";
 import { nearestOnSegment } from "./segment.ts";
 import type { Point, Ring } from "./types.ts";
-import { add, scale, subtract } from "./vector.ts";
+import { scale, subtract } from "./vector.ts";
 
 /** A move over the plan, [dx, dy] in mm. */
 export type Shift = Point;
@@ -17,10 +18,10 @@ export interface Overlap {
 }
 
 /**
- * Above this many pairs of corners an outline that is not convex is parted as if its bays were filled: the shift still
- * clears, but may be longer than it need be. A U against a round stays below it, a keyhole against a round does not.
+ * An outline of more convex pieces than this is moved and kept clear of as if its bays were filled: a shift still
+ * clears, but may be longer than it need be. L, U and bent paths stay below it, a keyhole does not.
  */
-const MOST_PAIRS = 1500;
+const MOST_PIECES = 24;
 
 /**
  * How deep two outlines overlap, as the smallest shift of the first that parts them.
@@ -34,24 +35,31 @@ export function overlapOf(first: Ring, second: Ring): Overlap | null {
 
 /**
  * Shifts of the first outline that would bring it over the second: what may be left out of any move.
- * @returns rings in the plane of shifts; those running the other way are holes
+ * @returns convex rings in the plane of shifts, which overlap each other where an outline is not convex
  * @source the Minkowski sum of the second outline and the first turned about the origin: T. Lozano-Perez, "Spatial
  *   planning: a configuration space approach", 1983
  */
 export function blockedShifts(moving: Ring, fixed: Ring): Ring[] {
-  const turned = moving.map((corner) => scale(corner, -1));
-  if (isConvex(turned) && isConvex(fixed)) return [convexSum(turned, fixed)];
-  if (turned.length * fixed.length > MOST_PAIRS) return [convexSum(convexHull(turned), convexHull(fixed))];
-  // Where no outline crosses the other, one lies in the other: a copy of each set at a corner of the other covers that.
-  const covered = [copyAt(turned, fixed[0]), copyAt(fixed, turned[0])];
-  return withoutSeams(union([...swept(turned, fixed), ...covered]));
+  const turned = piecesOf(moving).map(turnedRound);
+  return piecesOf(fixed).flatMap((piece) => turned.map((own) => convexSum(own, piece)));
 }
 
-/** Shifts of an outline that keep it in the yard; empty where it is too large for it. */
-export function shiftsWithin(moving: Ring, yard: Ring): Ring[] {
-  const turned = moving.map((corner) => scale(corner, -1));
+/**
+ * Shifts of an outline that keep it in the yard; empty where it is too large for it.
+ * @param most only shifts up to this far along x and along y are asked for, mm
+ */
+export function shiftsWithin(moving: Ring, yard: Ring, most: number): Ring[] {
+  const turned = piecesOf(moving).map(turnedRound);
+  const sides = yard
+    .map((corner, i): Ring => [corner, yard[(i + 1) % yard.length]!])
+    .filter((side) => boxDistance(boxOf(moving), boundsOf(side)) <= most);
   // In the yard is: one corner is in it, and no side of the yard comes into the outline.
-  return withoutSeams(difference([copyAt(yard, turned[0])], swept(turned, yard)));
+  const cornerIn = yard.map((corner) => subtract(corner, moving[0]!));
+  const within = difference(
+    [cornerIn],
+    sides.flatMap((side) => turned.map((own) => convexSum(own, side))),
+  );
+  return withoutSeams(intersection(within, [square(most)]));
 }
 
 /**
@@ -79,22 +87,31 @@ const SEAM = 0.01;
 const withoutSeams = (rings: readonly Ring[]): Ring[] =>
   rings.filter((ring) => ringArea(ring) > SEAM * perimeter(ring));
 
-/** Shifts of at most `most` mm along x and along y. */
-export const shiftsUpTo = (most: number, within: readonly Ring[]): Ring[] =>
-  intersection(within, [
-    [
-      [-most, -most],
-      [most, -most],
-      [most, most],
-      [-most, most],
-    ],
-  ]);
+const square = (half: number): Ring => [
+  [-half, -half],
+  [half, -half],
+  [half, half],
+  [-half, half],
+];
+
+const pieces = new WeakMap<Ring, readonly Ring[]>();
+
+function piecesOf(ring: Ring): readonly Ring[] {
+  let known = pieces.get(ring);
+  if (!known) {
+    const all = convexPieces([ring]);
+    // Hulls, because the sides of a piece as thin as a rounding error run in no order at all.
+    known = all.length > MOST_PIECES ? [convexHull(ring)] : all.map(convexHull);
+    pieces.set(ring, known);
+  }
+  return known;
+}
+
+const turnedRound = (ring: Ring): Ring => ring.map((corner) => scale(corner, -1));
 
 /** Whether two outlines lie within `far` mm of each other, judged by their bounds. */
 export const isNear = (first: Ring, second: Ring, far: number): boolean =>
   boxDistance(boxOf(first), boxOf(second)) <= far;
-
-const copyAt = (ring: Ring, at: Point | undefined): Ring => ring.map((corner) => add(corner, at ?? [0, 0]));
 
 /** Even-odd over outer rings and holes alike. */
 const isIn = (rings: readonly Ring[], point: Point): boolean =>
