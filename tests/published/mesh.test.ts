@@ -23,6 +23,12 @@ describe("mesh from rolls", () => {
     expect(laid.total / INCH).toBeCloseTo(expected(id, "roll_length_in"), 9);
   });
 
+  it("loses a lap with every strip after the first", () => {
+    // By the same formula: 70 in from 36 in rolls with 4 in laps is ceil(66 / 32), three; two of 36 would lap 2 in.
+    expect(stripsAcross(70 * INCH, 96 * INCH, 36 * INCH, 4 * INCH).strips).toBe(3);
+    expect(stripsAcross(68 * INCH, 96 * INCH, 36 * INCH, 4 * INCH).strips).toBe(2);
+  });
+
   it("tries both directions and takes the shorter: MS-02 against MS-03", () => {
     const best = fewestStrips(48 * INCH, 96 * INCH, 36 * INCH, 4 * INCH);
     expect(best.total / INCH).toBeCloseTo(expected("MS-03", "roll_length_in"), 9);

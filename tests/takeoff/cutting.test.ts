@@ -27,6 +27,34 @@ function leastCost(lengths: readonly number[], boards: readonly Stock[], kerf: n
   return best[sets - 1]!;
 }
 
+/** The same by dynamic programming over how many of each of a few lengths are still wanted. */
+function leastCostOfMany(pieces: readonly Piece[], boards: readonly Stock[], kerf: number): number {
+  const known = new Map<string, number>();
+  const from = (left: readonly number[]): number => {
+    const first = left.findIndex((count) => count > 0);
+    if (first < 0) return 0;
+    const key = left.join();
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    let best = Number.POSITIVE_INFINITY;
+    const saw = (index: number, rest: readonly number[], used: number): void => {
+      const holding = boards.filter(({ length }) => length >= used - kerf - 1e-6).map(({ price }) => price);
+      if (holding.length === 0) return;
+      if (index === pieces.length) {
+        best = Math.min(best, Math.min(...holding) + from(rest));
+        return;
+      }
+      for (let n = index === first ? 1 : 0; n <= left[index]!; n++) {
+        saw(index + 1, rest.with(index, left[index]! - n), used + n * (pieces[index]!.length + kerf));
+      }
+    };
+    saw(0, left, 0);
+    known.set(key, best);
+    return best;
+  };
+  return from(pieces.map(({ count }) => count));
+}
+
 function expectSound({ boards, cost, lowerBound }: CutPlan, pieces: readonly Piece[], kerf: number) {
   for (const board of boards) {
     const used = board.pieces.reduce((sum, { length }) => sum + length + kerf, -kerf);
@@ -172,6 +200,20 @@ describe("proveCutPlan", () => {
         expect(plan.cost).toBeCloseTo(leastCost(lengths, stock, 0.125), 6);
       }),
       { seed: 1961, numRuns: 150 },
+    );
+  });
+
+  it("proves it where each length is wanted many times", async () => {
+    const row = fc.record({ length: eighths(20, 70), count: fc.integer({ min: 2, max: 6 }) });
+    const rows = fc.uniqueArray(row, { minLength: 3, maxLength: 4, selector: ({ length }) => length });
+    await fc.assert(
+      fc.asyncProperty(rows, async (pieces) => {
+        const plan = await proveCutPlan(pieces, stock, 0.125);
+        expectSound(plan, pieces, 0.125);
+        expect(plan.proven).toBe(true);
+        expect(plan.cost).toBeCloseTo(leastCostOfMany(pieces, stock, 0.125), 6);
+      }),
+      { seed: 1990, numRuns: 120 },
     );
   });
 

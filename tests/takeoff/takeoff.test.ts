@@ -103,7 +103,8 @@ describe("fixings of a bed", () => {
     const closer = gardenWith({ limits: { stakeEvery: 700 } }, bed("b", { w: 1200, h: 2400, wall: boards }));
     // 2400 mm needs three between the ends, 1200 mm one.
     expect(takeoff(closer).beds[0]?.stakes).toBe(2 * (3 + 1));
-    const none = gardenWith({ limits: { stakeEvery: 0 } }, bed("b", { w: 1200, h: 2400, wall: boards }));
+    // The same bed under other limits is counted anew.
+    const none = { ...closer, limits: { stakeEvery: 0 } };
     expect(takeoff(none).beds[0]?.stakes).toBe(0);
   });
 
@@ -217,6 +218,13 @@ describe("fill, mulch and paths", () => {
     expect(how(way, cross)).toContain("900 L in all");
     const onIt = bed("b", { w: 500, h: 400, x: 0, y: -200, wall: { made: "mound", height: 1 } });
     expect(how(way, onIt)).toContain("580 L in all");
+    // Half way off it, half of what it covered is surfaced again, though the same one bed still lies on it.
+    const half = applyOps(gardenWith({ units: "metric" }, way, onIt), [
+      { op: "move", id: onIt.id, by: [0, 500] },
+    ]);
+    expect(takeoff(half).lines.find(({ key }) => key.startsWith("firm-gravel"))!.how).toContain(
+      "590 L in all",
+    );
     // Moved off the path, the whole of it is surfaced again.
     const off = applyOps(gardenWith({ units: "metric" }, way, onIt), [
       { op: "move", id: onIt.id, by: [0, 5000] },
@@ -269,6 +277,20 @@ describe("money", () => {
       beds: [],
       boardPlans: [],
     });
+  });
+
+  it("charges beds with their part only of what serves paths too", () => {
+    const mulched = bed("a", { ...fourByEight, wall: boards, mulch: { material: "bark", depth: 50 } });
+    const way = path("way", { from: [0, -4000], to: [9000, -4000], width: 900, depth: 75, surface: "bark" });
+    const { beds, total, lines } = takeoff(gardenOf(mulched, way));
+    const bark = lines.filter(({ key }) => key.startsWith("bark")).reduce((sum, { cost }) => sum + cost, 0);
+    const areas = [(48 - 3) * (96 - 3) * INCH ** 2 * 50, 9000 * 900 * 75] as const;
+    const ofPath = areas[1] / (areas[0] + areas[1]);
+    const delivery = lines.find(({ part }) => part === "delivery")!;
+    expect(delivery.cost).toBeGreaterThan(0);
+    const charged = beds[0]!.cost;
+    expect(charged).toBeLessThan(total - bark * ofPath + 0.02);
+    expect(charged).toBeGreaterThan(total - bark * ofPath - delivery.cost);
   });
 
   it("takes the gardener's own prices and marks them", () => {
