@@ -4,6 +4,7 @@ import { type Limits, limitsOf } from "../garden/limits.ts";
 import type { Entrance } from "./entrances.ts";
 import { freeGround } from "./free-ground.ts";
 import { gapsOf } from "./gaps.ts";
+import { once } from "./once.ts";
 import { bedReach, reachOf } from "./reach.ts";
 import { hosesOf, type Routes, walksFrom } from "./routes.ts";
 import { roomToStand } from "./standing.ts";
@@ -60,14 +61,6 @@ function kitchensOf(entrances: readonly Entrance[]): readonly Entrance[] {
   const doors = entrances.filter(({ kind }) => kind === "door");
   const kitchens = doors.filter(({ kitchen }) => kitchen);
   return kitchens.length > 0 ? kitchens : doors;
-}
-
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
 }
 
 const onceTo = (routes: () => Routes, bed: Bed): (() => Route | null) => once(() => routes().walkTo(bed));

@@ -1,7 +1,8 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Ring } from "../geometry/types.ts";
 import { INCH } from "../units/length.ts";
-import { type Obstacle, obstaclesOf } from "./obstacles.ts";
+import type { Obstacle } from "./obstacles.ts";
+import { surroundingsOf } from "./surroundings.ts";
 import type { Side } from "./types.ts";
 
 /** Everything a walker may bump into, as points set close together along the outlines. */
@@ -29,7 +30,7 @@ const SAMPLES_IN_A_FRAME = 4000;
 
 /** Samples along the yard's outline and everything that stands in it. */
 export function boundaryOf(garden: Pick<Garden, "items" | "yard">): Boundary {
-  return boundaryFrom(garden.yard, obstaclesOf(garden));
+  return boundaryFrom(garden.yard, surroundingsOf(garden).obstacles);
 }
 
 /** @param step mm between samples; chosen by the size of the garden if not given */

@@ -25,32 +25,31 @@ export interface Walk {
 const START = -1;
 
 /**
- * Dijkstra's search over the turns of the ground, in which a turn looks about for its neighbours only when it is
- * reached, and only for those that it could make nearer.
+ * Dijkstra's search over the turns of the ground. Whether a turn is seen from another is looked at only when that would
+ * be the shortest way to it, which spares most of the looking.
  * @param start on free ground
  * @source T. Lozano-Perez and M. Wesley, "An algorithm for planning collision-free paths among polyhedral obstacles",
  *   Communications of the ACM 22, 1979: shortest ways turn at corners only, and only where they touch them
  */
 export function routeSearch(ground: RouteGround, start: Point): RouteSearch {
   const { turns } = ground;
-  const nearest = new Float64Array(turns.length).fill(Infinity);
-  const cameFrom = new Int32Array(turns.length).fill(START);
+  const count = turns.length;
+  const nearest = new Float64Array(count).fill(Infinity);
+  const cameFrom = new Int32Array(count).fill(START);
   const order: number[] = [];
+  // A step from one turn to another as one number; the start is written as the turn after the last.
   const queue = new FlatQueue<number>();
   const indexOf = new Map(turns.map((turn, i) => [turn, i]));
   look(START, start, 0);
 
   function look(from: number, at: Point, far: number): void {
-    for (let i = 0; i < turns.length; i++) {
+    const own = from === START ? null : turns[from]!;
+    for (let i = 0; i < count; i++) {
+      if (nearest[i]! < Infinity) continue;
       const turn = turns[i]!;
       const [dx, dy] = [turn.at[0] - at[0], turn.at[1] - at[1]];
-      const reached = far + Math.sqrt(dx * dx + dy * dy);
-      if (reached >= nearest[i]! || i === from || !touches(turn, dx, dy)) continue;
-      if (from !== START && !touches(turns[from]!, dx, dy)) continue;
-      if (!isClear(ground, at, turn.at)) continue;
-      nearest[i] = reached;
-      cameFrom[i] = from;
-      queue.push(i, reached);
+      if (!touches(turn, dx, dy) || (own && !touches(own, dx, dy))) continue;
+      queue.push((from === START ? count : from) * count + i, far + Math.sqrt(dx * dx + dy * dy));
     }
   }
 
@@ -58,8 +57,13 @@ export function routeSearch(ground: RouteGround, start: Point): RouteSearch {
   function step(): number | null {
     while (queue.length > 0) {
       const far = queue.peekValue()!;
-      const i = queue.pop()!;
-      if (far > nearest[i]!) continue;
+      const coded = queue.pop()!;
+      const i = coded % count;
+      if (nearest[i]! < Infinity) continue;
+      const from = (coded - i) / count === count ? START : (coded - i) / count;
+      if (!isClear(ground, from === START ? start : turns[from]!.at, turns[i]!.at)) continue;
+      nearest[i] = far;
+      cameFrom[i] = from;
       order.push(i);
       look(i, turns[i]!.at, far);
       return i;
@@ -91,13 +95,10 @@ export function routeSearch(ground: RouteGround, start: Point): RouteSearch {
   function toTurn(turn: Turn): Walk | null {
     const i = indexOf.get(turn);
     if (i === undefined) return null;
-    while (!isSettled(i)) if (step() === null) break;
+    while (nearest[i] === Infinity) if (step() === null) break;
     if (nearest[i] === Infinity) return null;
     return walkTo(cameFrom[i]!, turn.at, nearest[i]!);
   }
-
-  const isSettled = (i: number): boolean =>
-    nearest[i]! < Infinity && (queue.length === 0 || nearest[i]! <= queue.peekValue()!);
 
   return { toOutline, toTurn };
 }

@@ -7,7 +7,17 @@ import type { Point } from "../geometry/types.ts";
 import { add, distance, scale, turned } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import type { Entrance } from "./entrances.ts";
-import { isFree, type RouteGround, routeGround } from "./route-ground.ts";
+import { once } from "./once.ts";
+import {
+  COARSE,
+  FINE,
+  isClear,
+  isFree,
+  type KeptOff,
+  keptOff,
+  type RouteGround,
+  routeGround,
+} from "./route-ground.ts";
 import { type RouteSearch, routeSearch, type Walk } from "./route-search.ts";
 import { tightened } from "./route-tight.ts";
 import { surroundingsOf } from "./surroundings.ts";
@@ -25,37 +35,54 @@ const HOSE = 6;
 const OUT_OF_WALL = 1500;
 const OUT_STEP = 25;
 
+type Ground = Pick<Garden, "items" | "yard">;
+
 /**
  * Shortest walks from entrances to beds.
  * @param width that the walker needs, mm
  */
-export function walksFrom(
-  entrances: readonly Entrance[],
-  garden: Pick<Garden, "items" | "yard">,
-  width: number,
-): Routes {
-  const ground = groundOf(garden, (width - SAME_LENGTH) / 2);
-  const searches = entrances.flatMap((entrance) =>
-    entrance.starts.flatMap(({ into }) => {
-      const start = stepOut(ground, entrance.opening, into);
-      return start
-        ? [{ id: entrance.id, opening: entrance.opening, search: routeSearch(ground, start) }]
-        : [];
-    }),
-  );
-  const walkTo = (bed: Bed): Route | null =>
-    shortest(
-      searches.map(({ id, opening, search }) =>
-        routeFrom(id, bed.id, opening, search.toOutline(outlineOf(bed)), ground.half),
-      ),
-    );
+export function walksFrom(entrances: readonly Entrance[], garden: Ground, width: number): Routes {
+  const half = (width - SAME_LENGTH) / 2;
+  const coarse = searchesFrom(entrances, groundOf(garden, half, COARSE));
+  const fine = once(() => searchesFrom(entrances, groundOf(garden, half, FINE)));
+  const off = once(() => keptOff(garden.yard, ringsOf(garden), half - HAIR));
+  const walkTo = (bed: Bed): Route | null => {
+    const route = shortest(coarse.map((from) => walked(from, bed, half)));
+    // The coarse search may squeeze through where there is no room by a hair; the fine one tells.
+    return route && !keepsClear(off(), route)
+      ? shortest(fine().map((from) => walked(from, bed, half)))
+      : route;
+  };
   return { walkTo };
 }
 
+interface From {
+  readonly entrance: Entrance;
+  readonly search: RouteSearch;
+}
+
+const searchesFrom = (entrances: readonly Entrance[], ground: RouteGround): From[] =>
+  entrances.flatMap((entrance) =>
+    entrance.starts.flatMap(({ into }) => {
+      const start = stepOut(ground, entrance.opening, into);
+      return start ? [{ entrance, search: routeSearch(ground, start) }] : [];
+    }),
+  );
+
+const walked = ({ entrance, search }: From, bed: Bed, half: number): Route | null =>
+  routeFrom(entrance.id, bed.id, entrance.opening, search.toOutline(outlineOf(bed)), half);
+
+/** Less than a pencil line: chords of arcs and ends at the bed come nearer by so much, mm. */
+const HAIR = 3;
+
+/** Whether a walk, once out of its door, keeps clear of everything. */
+const keepsClear = (off: KeptOff, { points }: Route): boolean =>
+  points.slice(2).every((point, i) => isClear(off, points[i + 1]!, point));
+
 /** The hose runs of a garden: from the nearest tap, along the ground, to a bed's far corner. */
-export function hosesOf(garden: Pick<Garden, "items" | "yard">): Routes {
+export function hosesOf(garden: Ground): Routes {
   const taps = garden.items.filter((item) => item.kind === "tap");
-  const ground = groundOf(garden, HOSE);
+  const ground = groundOf(garden, HOSE, COARSE);
   const searches = taps.flatMap((tap) => {
     const start = besideTap(ground, tap);
     return start ? [{ tap, search: routeSearch(ground, start) }] : [];
@@ -65,14 +92,10 @@ export function hosesOf(garden: Pick<Garden, "items" | "yard">): Routes {
   return { walkTo };
 }
 
-const groundOf = (garden: Pick<Garden, "items" | "yard">, half: number): RouteGround => {
-  const { obstacles } = surroundingsOf(garden);
-  return routeGround(
-    garden.yard,
-    obstacles.map(({ ring }) => ring),
-    half,
-  );
-};
+const ringsOf = (garden: Ground) => surroundingsOf(garden).obstacles.map(({ ring }) => ring);
+
+const groundOf = (garden: Ground, half: number, turning: typeof COARSE | typeof FINE): RouteGround =>
+  routeGround(garden.yard, ringsOf(garden), half, turning);
 
 const shortest = (routes: readonly (Route | null)[]): Route | null =>
   routes.reduce((best, route) => (route && (!best || route.length < best.length) ? route : best), null);

@@ -32,8 +32,18 @@ export interface Ways {
   readonly widest: Float64Array | null;
 }
 
-/** The widest ways from gates and doors to every bed. */
+const known = new WeakMap<Garden["items"], { readonly yard: Garden["yard"]; readonly ways: Ways }>();
+
+/** The widest ways from gates and doors to every bed; remembered by the garden's things. */
 export function waysOf(garden: Pick<Garden, "items" | "yard">): Ways {
+  const before = known.get(garden.items);
+  if (before?.yard === garden.yard) return before.ways;
+  const ways = workedOut(garden);
+  known.set(garden.items, { yard: garden.yard, ways });
+  return ways;
+}
+
+function workedOut(garden: Pick<Garden, "items" | "yard">): Ways {
   const entrances = entrancesOf(garden);
   const mesh = meshOf(boundaryOf(garden));
   const locate = locator(mesh);
