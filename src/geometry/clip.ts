@@ -60,10 +60,6 @@ export const thickened = (line: readonly Point[], width: number, ends: "butt" | 
     ),
   );
 
-/** Ground that an outline sweeps over when it is carried along another with its origin on that; its inside not counted. */
-export const swept = (outline: Ring, along: Ring): Ring[] =>
-  fromPaths(Clipper.minkowskiSum(toPath(outline), toPath(along), true));
-
 /** Ground within `distance` mm of any of the lines: each made thick with round ends and corners; they may overlap. */
 export const within = (lines: readonly (readonly Point[])[], distance: number): Ring[] =>
   fromPaths(
