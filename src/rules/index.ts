@@ -7,6 +7,8 @@ import { coarseMesh } from "./coarse-mesh.ts";
 import { deckLoad } from "./deck-load.ts";
 import { layeredShallowBed } from "./layered-shallow-bed.ts";
 import { longRootsOverMesh } from "./long-roots-over-mesh.ts";
+import { narrowDrawnPath } from "./narrow-drawn-path.ts";
+import { narrowPath } from "./narrow-path.ts";
 import { nativeFill } from "./native-fill.ts";
 import { nearOldPaint } from "./near-old-paint.ts";
 import { nearWalnut } from "./near-walnut.ts";
@@ -22,6 +24,7 @@ import { tallWall } from "./tall-wall.ts";
 import { thinMixOnTop } from "./thin-mix-on-top.ts";
 import { undrainedBed } from "./undrained-bed.ts";
 import { unlayeredDeepFill } from "./unlayered-deep-fill.ts";
+import { unreachableSoil } from "./unreachable-soil.ts";
 import { unsafeTap } from "./unsafe-tap.ts";
 import { unsafeTimber } from "./unsafe-timber.ts";
 import { untestedFill } from "./untested-fill.ts";
@@ -31,6 +34,9 @@ import { weakFrame } from "./weak-frame.ts";
 /** Every rule a garden is held to: must fix, then should fix, then worth knowing; snags of a grade keep this order. */
 export const RULES: readonly Rule[] = [
   // must fix
+  unreachableSoil,
+  narrowPath,
+  narrowDrawnPath,
   outsideYard,
   overlapping,
   bedInPath,
