@@ -14,6 +14,7 @@ export interface SnagMark {
 }
 
 export const MARK_RADIUS = 9;
+const OUTSIDE = 4;
 const APART = 2 * MARK_RADIUS + 3;
 /** On a small plan with many snags the least serious go without a mark; the ledger has them all. */
 const MOST_MARKS = 120;
@@ -102,7 +103,11 @@ function roundOutline(ring: readonly Point[]): Point[] {
     [right, bottom],
     [left, bottom],
   ];
-  const corners = box.map((corner) => nearestOf(ring, corner));
+  // A little outside: the words in a narrow thing reach nearly to its edges.
+  const corners = box.map((corner, i) => {
+    const [x, y] = nearestOf(ring, corner);
+    return [x + (i % 2 === 0 ? OUTSIDE : -OUTSIDE), y + (i < 2 ? -OUTSIDE : OUTSIDE)] as const;
+  });
   const [upperRight, upperLeft, lowerRight, lowerLeft] = corners as [Point, Point, Point, Point];
   return [
     ...corners,

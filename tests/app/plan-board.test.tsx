@@ -269,7 +269,8 @@ describe("the marks of snags", () => {
       ],
       close,
     );
-    expect(marks[0]?.at).toEqual([4200, 2000]);
+    // The upper right corner, four px outside at 0.1 px a millimetre.
+    expect(marks[0]?.at).toEqual([4240, 1960]);
     expect(marks[1]?.pixel).toEqual([445, 300]);
   });
 

@@ -6,6 +6,7 @@ import {
   formatShort,
   type Gap,
   type Garden,
+  INCH,
   type Item,
   type ItemId,
   outlineOf,
@@ -87,6 +88,9 @@ function paintOutOfReach(pen: Pen, bed: BedAccess, item: Item, before: Item): vo
   if (item.kind === "bed") paintBedLabelMasked(pen, item);
 }
 
+/** A way this wide lets two wheelchairs pass; where it is narrowest is of no interest any more, mm. */
+const WIDE = 60 * INCH;
+
 /** The ways of the bed that is looked at: to the kitchen, along the hose, the narrowest place, where a wheelchair turns. */
 function paintWaysOf(pen: Pen, bed: BedAccess, access: Access, active: Snag | null, taken: Box[]): void {
   const { units } = pen;
@@ -107,7 +111,7 @@ function paintWaysOf(pen: Pen, bed: BedAccess, access: Access, active: Snag | nu
   const narrowest = bed.fromGate?.narrowest ?? bed.fromDoor?.narrowest ?? null;
   // The gap a snag is about is drawn heavy already, and what stands round a selected bed is dimensioned with it.
   const told = narrowest && (narrowest.between.includes(bed.id) || isSameGap(active, narrowest));
-  if (narrowest && !told) {
+  if (narrowest && !told && narrowest.width < WIDE) {
     const words = `way ${formatShort(narrowest.width, units)}`;
     paintDimension(pen, { from: narrowest.from, to: narrowest.to, words, colour: INK.faint });
   }
