@@ -64,8 +64,9 @@ describe("the Takeoff leaf", () => {
     expect(prices()).toEqual({});
   });
 
-  it("lists every price on offer, bought or not", () => {
+  it("lists every price on offer, bought or not", async () => {
     render(<TakeoffLeaf />);
+    await userEvent.click(screen.getByText("All prices"));
     const offered = priceKeysOf(garden);
     expect(offered.length).toBeGreaterThan(takeoff(garden).lines.length);
     for (const { label, unit } of offered) {

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import {
   type BoardPlan,
   type CutBoard,
@@ -16,7 +17,16 @@ interface Props {
 }
 
 /** Which pieces are sawn from which board, drawn to one scale; equal boards once, with their number. */
-export function CutPlanFigure({ boardPlan, units, currency }: Props) {
+export const CutPlanFigure = memo(
+  CutPlanInner,
+  // The engine plans anew only when the pieces change; what is around the plan is made each time.
+  (before, now) =>
+    before.boardPlan.plan === now.boardPlan.plan &&
+    before.units === now.units &&
+    before.currency === now.currency,
+);
+
+function CutPlanInner({ boardPlan, units, currency }: Props) {
   const { plan, board, timber, tooLong, spliced } = boardPlan;
   const longest = Math.max(...plan.boards.map(({ stock }) => stock.length), 1);
   const bought = plan.boards.reduce((sum, { stock }) => sum + stock.length, 0);

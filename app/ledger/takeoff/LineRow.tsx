@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { formatMoney, type Line } from "../../../src/index.ts";
 import { sourceText } from "../snags/SourceLine.tsx";
 import { PriceField } from "./PriceField.tsx";
@@ -7,30 +8,40 @@ interface Props {
   readonly currency: string;
 }
 
+/** Each takeoff makes its lines anew; most of them say what they said before. */
+function sameLine(before: Props, now: Props): boolean {
+  const keys = Object.keys(now.line) as (keyof Line)[];
+  return before.currency === now.currency && keys.every((key) => before.line[key] === now.line[key]);
+}
+
 /** One line of the list: opens to how the quantity came about. */
-export const LineRow = ({ line, currency }: Props) => (
-  <li className="line">
-    <details>
-      <summary>
-        <span className="line-what">{line.what}</span>
-        <span className="line-quantity">
-          {line.quantity.toLocaleString("en", { maximumFractionDigits: 2 })}{" "}
-          {counted(line.quantity, line.unit)}
-        </span>
-        <span className="line-cost">{formatMoney(line.cost, currency)}</span>
-      </summary>
-      <p className="line-how">{line.how}</p>
-      {line.source ? <p className="field-note">{sourceText(line.source)}</p> : null}
-    </details>
-    <PriceField
-      priceKey={line.key}
-      what={line.what}
-      price={line.price}
-      own={line.ownPrice}
-      currency={currency}
-    />
-  </li>
-);
+export const LineRow = memo(LineRowInner, sameLine);
+
+function LineRowInner({ line, currency }: Props) {
+  return (
+    <li className="line">
+      <details>
+        <summary>
+          <span className="line-what">{line.what}</span>
+          <span className="line-quantity">
+            {line.quantity.toLocaleString("en", { maximumFractionDigits: 2 })}{" "}
+            {counted(line.quantity, line.unit)}
+          </span>
+          <span className="line-cost">{formatMoney(line.cost, currency)}</span>
+        </summary>
+        <p className="line-how">{line.how}</p>
+        {line.source ? <p className="field-note">{sourceText(line.source)}</p> : null}
+      </details>
+      <PriceField
+        priceKey={line.key}
+        what={line.what}
+        price={line.price}
+        own={line.ownPrice}
+        currency={currency}
+      />
+    </li>
+  );
+}
 
 /** Units of sale that are words; measures such as yd³ stay as they are. */
 const SEVERAL: Readonly<Record<string, string>> = {

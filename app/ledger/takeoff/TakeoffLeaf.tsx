@@ -1,6 +1,5 @@
 import { formatMoney, type ItemId, nameOf } from "../../../src/index.ts";
 import { useFindings } from "../../live/findings.ts";
-import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { CutPlanFigure } from "./CutPlanFigure.tsx";
@@ -14,7 +13,8 @@ import { saveCsv } from "./save-csv.ts";
 /** What has to be bought, how it was reckoned, and what it costs. */
 export function TakeoffLeaf() {
   const takeoff = useFindings((s) => s.takeoff);
-  const garden = useEditor(shownGarden);
+  // As committed: while a bed is dragged only the figures follow, not what is on offer.
+  const garden = useEditor((s) => s.garden);
   const select = useEditor((s) => s.select);
   if (!takeoff) return <p className="leaf-text quiet">Reckoning…</p>;
   if (takeoff.lines.length === 0) {
@@ -65,7 +65,7 @@ export function TakeoffLeaf() {
           <FillByBed takeoff={takeoff} units={garden.units} nameOf={bedName} onShow={(id) => select([id])} />
         </div>
       </CardSection>
-      <CardSection title="All prices" gist="what is bought and what is not">
+      <CardSection title="All prices" gist="what is bought and what is not" costly>
         <PriceList garden={garden} />
       </CardSection>
       <p className="leaf-text">
