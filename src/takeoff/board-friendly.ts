@@ -35,6 +35,8 @@ const MARK = { us: INCH / 16, metric: 1 } as const;
 const SIZES_KEPT = 128;
 /** A smaller size may itself have a better one just below; after so many steps the last is taken. */
 const MOST_STEPS = 4;
+/** Sizes that are planned together with all other beds; each costs a cut plan. */
+const MOST_TRIES = 3;
 
 /**
  * The nearest smaller size of a rectangular bed of boards that saves money, or null where there is none within 3 in.
@@ -45,31 +47,92 @@ const MOST_STEPS = 4;
 export function boardFriendlySize(garden: Garden, bed: Bed): BoardFriendly | null {
   if (!isOfBoards(bed)) return null;
   const settings = settingsOf(garden);
+  const kind = kindOf(garden, bed, settings);
+  const alike = kind.beds.filter((item) => isAlike(item, bed));
   const { stock } = boardsOnSale(bed.wall.board, bed.wall.timber, garden.prices, settings);
-  const alike = garden.items.filter((item): item is BoardBed => item.kind === "bed" && isAlike(item, bed));
-  const others = garden.items.flatMap((item): readonly Piece[] => {
-    if (item.kind !== "bed" || isAlike(item, bed) || !isSameBoard(item, bed)) return [];
-    return bedQuantities(item, settings).frame?.pieces ?? [];
-  });
-  const planFor = (shape: Rectangle) =>
-    plannedCuts([...others, ...piecesFor(bed, shape, alike.length, settings)], stock, settings.kerf);
+  const found = friendlier(bed, alike, kind, stock, settings);
+  return found && { ...found, beds: alike };
+}
 
-  const before = planFor(bed.shape);
-  let [shape, plan]: [Rectangle, CutPlan] = [bed.shape, before];
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const better = promising(bed, shape, alike.length, stock, settings)
-      .map((smaller) => ({ smaller, cut: planFor(smaller) }))
-      .find(({ cut }) => worthwhile(plan.lowerBound - cut.cost, stock));
-    if (!better) break;
-    [shape, plan] = [better.smaller, better.cut];
+/** All beds of one board: what is cut together. */
+interface BoardKind {
+  readonly beds: readonly Bed[];
+  /** Says which pieces are cut, so that answers can be kept while no size changes. */
+  readonly key: string;
+}
+
+const kinds = new WeakMap<Garden, Map<string, BoardKind>>();
+
+function kindOf(garden: Garden, bed: BoardBed, settings: Settings): BoardKind {
+  const byBoard = kinds.get(garden) ?? new Map<string, BoardKind>();
+  kinds.set(garden, byBoard);
+  const name = `${bed.wall.board} ${bed.wall.timber}`;
+  let kind = byBoard.get(name);
+  if (!kind) {
+    const beds = garden.items.filter((item): item is Bed => item.kind === "bed" && isSameBoard(item, bed));
+    kind = {
+      beds,
+      key: beds
+        .flatMap((one) => piecesOf(one, settings))
+        .map(pieceKey)
+        .join(),
+    };
+    byBoard.set(name, kind);
   }
-  if (shape === bed.shape) return null;
-  return {
-    shape,
-    beds: alike,
-    saved: Math.round((before.lowerBound - plan.cost) * 100) / 100,
-    boardsSaved: before.boards.length - plan.boards.length,
-  };
+  return kind;
+}
+
+const piecesOf = (bed: Bed, settings: Settings): readonly Piece[] =>
+  bedQuantities(bed, settings).frame?.pieces ?? [];
+const pieceKey = ({ length, count }: Piece): string => `${length}x${count}`;
+
+const friendlier = remembered(
+  SIZES_KEPT,
+  (
+    bed: BoardBed,
+    alike: readonly Bed[],
+    { beds }: BoardKind,
+    stock: readonly Stock[],
+    settings: Settings,
+  ): Omit<BoardFriendly, "beds"> | null => {
+    const others = beds.filter((one) => !alike.includes(one)).flatMap((one) => piecesOf(one, settings));
+    const planFor = (shape: Rectangle) =>
+      plannedCuts([...others, ...piecesFor(bed, shape, alike.length, settings)], stock, settings.kerf);
+
+    let shape = bed.shape;
+    let before: CutPlan | null = null;
+    let plan: CutPlan | null = null;
+    for (let step = 0; step < MOST_STEPS; step++) {
+      const better = promising(bed, shape, alike.length, stock, settings).slice(0, MOST_TRIES);
+      if (better.length === 0) break;
+      before ??= planFor(bed.shape);
+      const cut = firstWorthwhile(better, planFor, (plan ?? before).lowerBound, stock);
+      if (!cut) break;
+      [shape, plan] = [cut.shape, cut.plan];
+    }
+    if (!before || !plan) return null;
+    return {
+      shape,
+      saved: Math.round((before.lowerBound - plan.cost) * 100) / 100,
+      boardsSaved: before.boards.length - plan.boards.length,
+    };
+  },
+  ({ shape, wall, legs }, alike, { key }, stock, { kerf, units }) =>
+    JSON.stringify([shape, wall, legs, alike.length, key, stock, kerf, units]),
+);
+
+/** The nearest size that is cheaper with all other beds too. Planned one by one: the first is mostly the answer. */
+function firstWorthwhile(
+  sizes: readonly Rectangle[],
+  planFor: (shape: Rectangle) => CutPlan,
+  leastNow: number,
+  stock: readonly Stock[],
+): { readonly shape: Rectangle; readonly plan: CutPlan } | null {
+  for (const shape of sizes) {
+    const plan = planFor(shape);
+    if (worthwhile(leastNow - plan.cost, stock)) return { shape, plan };
+  }
+  return null;
 }
 
 const isOfBoards = (bed: Bed): bed is BoardBed =>
