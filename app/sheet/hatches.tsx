@@ -11,11 +11,13 @@ interface Pattern {
   readonly ink: JSX.Element;
 }
 
-const dot = (x: number, y: number, r: number) => <circle cx={x} cy={y} r={r} fill="#777" />;
-
 /** The hatches of drawing practice, thin enough to carry figures and to survive a copier. */
 const PATTERNS: readonly Pattern[] = [
-  { hatch: "soil", size: 2.4, ink: <>{[dot(0.6, 0.6, 0.11), dot(1.8, 1.8, 0.11)]}</> },
+  {
+    hatch: "soil",
+    size: 2.4,
+    ink: <path d="M0.6 0.49v0.22M1.8 1.69v0.22" stroke="#777" strokeWidth={0.22} />,
+  },
   {
     hatch: "lawn",
     size: 4,

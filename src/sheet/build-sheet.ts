@@ -1,12 +1,13 @@
 import { access } from "../access/access.ts";
 import type { Access } from "../access/types.ts";
 import type { Garden } from "../garden/garden.ts";
+import { boundsOf } from "../geometry/ring.ts";
 import { checkGarden } from "../rules/check-garden.ts";
 import type { Snag } from "../rules/rule.ts";
 import { takeoff } from "../takeoff/takeoff.ts";
 import type { Takeoff } from "../takeoff/types.ts";
 import { bedKindsOf } from "./bed-kinds.ts";
-import { bedsBlock, waysBlock } from "./blocks/beds.ts";
+import { bedsBlock } from "./blocks/beds.ts";
 import { cutPlanBlocks } from "./blocks/cut-plan.ts";
 import { orderOfWorkBlock } from "./blocks/order-of-work.ts";
 import { proofsBlock } from "./blocks/proofs.ts";
@@ -14,18 +15,16 @@ import { settingOutBlock } from "./blocks/setting-out.ts";
 import { stillOpenBlock } from "./blocks/still-open.ts";
 import { takeCareBlock } from "./blocks/take-care.ts";
 import { toBuyBlock } from "./blocks/to-buy.ts";
-import { type Block, type Column, flowed, paragraph } from "./flow.ts";
+import { waysBlock } from "./blocks/ways.ts";
+import { type Block, flowed, paragraph } from "./flow.ts";
+import { columnsOf, columnWidth, GRIDS, type Grid, planRoom } from "./layout.ts";
 import { frameMarks, frameSize } from "./page-frame.ts";
-import { PAPERS, type PaperId } from "./papers.ts";
+import { PAPERS, type Paper, type PaperId } from "./papers.ts";
 import { PLAN_MARGIN, planMarks, planSize } from "./plan-drawing.ts";
 import { type Scale, scalesFor } from "./scales.ts";
 import { pegsOf } from "./setting-out.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { Mark, Sheet } from "./types.ts";
-
-const COLUMNS = 3;
-const GUTTER = 5;
-const UNDER_PLAN = 3;
 
 export interface SheetOptions {
   /** The day it is printed, as it should read; left out where it is not given, for the engine knows no clock. */
@@ -64,34 +63,59 @@ function factsOf(garden: Garden, { known }: SheetOptions): SheetFacts {
   };
 }
 
-/** How many columns the plan takes: three lie under it, or one stands beside it. */
-type Span = 2 | 3;
-
+/** One garden on one paper: tries scales and grids until everything has its place. */
 class Layout {
-  private readonly left: number;
-  private readonly width: number;
-  private readonly columnWidth: number;
+  private readonly paper: Paper;
   private readonly top: number;
   private readonly bottom: number;
-  private readonly blocks: readonly Block[];
 
   constructor(
     private readonly facts: SheetFacts,
-    private readonly paper: PaperId,
+    private readonly paperId: PaperId,
     private readonly date: string | null,
   ) {
-    const page = PAPERS[paper];
-    this.left = page.margin;
-    this.width = page.width - 2 * page.margin;
-    this.columnWidth = (this.width - (COLUMNS - 1) * GUTTER) / COLUMNS;
-    const frame = frameSize(facts, this.width);
-    this.top = page.margin + frame.header;
-    this.bottom = page.height - page.margin - frame.footer;
-    this.blocks = this.allBlocks();
+    this.paper = PAPERS[paperId];
+    const frame = frameSize(facts, this.paper.width - 2 * this.paper.margin);
+    this.top = this.paper.margin + frame.header;
+    this.bottom = this.paper.height - this.paper.margin - frame.footer;
   }
 
-  private allBlocks(): Block[] {
-    const { facts, columnWidth: width } = this;
+  /** The sheet with nothing left out, at the largest scale that allows it; null if none does. */
+  whole(): Sheet | null {
+    const blocks = GRIDS.map((grid) => this.blocksFor(grid));
+    for (const scale of this.scales()) {
+      for (const [i, grid] of GRIDS.entries()) {
+        const marks = this.tried(scale, grid, blocks[i]!);
+        if (marks) return this.sheet(scale, marks, []);
+      }
+    }
+    return null;
+  }
+
+  /**
+   * The sheet with as little left out as it takes: first rows that may be counted instead of listed, then, for a
+   * garden far beyond one page, rows from the end of the longest lists.
+   */
+  shortened(): Sheet {
+    const grid: Grid = { columns: 4, span: 2 };
+    const width = columnWidth(this.paper, grid);
+    const all = this.blocksFor(grid);
+    const scale = this.scaleForThird(grid);
+    for (let most = MOST_ROWS; most >= 0; most--) {
+      const left: string[] = [];
+      const blocks = all.map((block) => capped(block, most, left));
+      const notice = this.notice(left);
+      const marks = this.tried(scale, grid, [noticeBlock(notice, width), ...blocks]);
+      if (marks) return this.sheet(scale, marks, notice);
+    }
+    // Even the rows that must show do not fit: the plan and the notice still do.
+    const notice = this.notice(all.map(({ heading }) => `${heading} is left out.`));
+    return this.sheet(scale, this.tried(scale, grid, [noticeBlock(notice, width)]) ?? [], notice);
+  }
+
+  private blocksFor(grid: Grid): Block[] {
+    const { facts } = this;
+    const width = columnWidth(this.paper, grid);
     return [
       settingOutBlock(facts, width),
       proofsBlock(facts, width),
@@ -105,92 +129,64 @@ class Layout {
     ];
   }
 
-  /** The sheet with nothing left out, at the largest scale that allows it; null if none does. */
-  whole(): Sheet | null {
-    for (const scale of scalesFor(this.facts.units)) {
-      for (const span of [3, 2] as const) {
-        const marks = this.tried(scale, span, this.blocks);
-        if (marks) return this.sheet(scale, marks, []);
-      }
-    }
-    return null;
-  }
-
-  /**
-   * The sheet with as little left out as it takes: first rows that may be counted instead of listed, then, for a
-   * garden far beyond one page, rows from the end of the longest lists.
-   */
-  shortened(): Sheet {
-    const scale = this.scaleOfThirdOfPage();
-    for (let most = 60; most >= 0; most--) {
-      const left: string[] = [];
-      const blocks = this.blocks.map((block) => capped(block, most, left));
-      const notice = this.notice(left);
-      const marks = this.tried(scale, 2, [noticeBlock(notice, this.columnWidth), ...blocks]);
-      if (marks) return this.sheet(scale, marks, notice);
-    }
-    // Even headings alone do not fit: a plan and the notice still do.
-    const notice = this.notice(this.blocks.map(({ heading }) => `${heading} is left out.`));
-    const marks = this.tried(scale, 2, [noticeBlock(notice, this.columnWidth)]) ?? [];
-    return this.sheet(scale, marks, notice);
+  /** Standard scales at which the yard is still a drawing and not a dot. */
+  private scales(): readonly Scale[] {
+    const { minX, minY, maxX, maxY } = boundsOf(this.facts.garden.yard);
+    const longest = Math.max(maxX - minX, maxY - minY);
+    return scalesFor(this.facts.units).filter(({ ratio }) => longest / ratio >= LEAST_DRAWING);
   }
 
   private notice(left: readonly string[]): string[] {
     const larger =
-      this.paper === "letter" && new Layout(this.facts, "a4", this.date).whole()
+      this.paperId === "letter" && new Layout(this.facts, "a4", this.date).whole()
         ? "A4 paper holds all of it."
         : "No single page holds all of it: the rest stands in the ledger.";
     return [...left, larger];
   }
 
-  private scaleOfThirdOfPage(): Scale {
+  private scaleForThird(grid: Grid): Scale {
     const most = (this.bottom - this.top) / 3;
-    const wide = 2 * this.columnWidth + GUTTER;
     const scales = scalesFor(this.facts.units);
     const fits = scales.find(({ ratio }) => {
       const size = planSize(this.facts.garden.yard, ratio);
-      return size.height <= most && size.width <= wide;
+      return size.height <= most && size.width <= planRoom(this.paper, grid).width;
     });
     return fits ?? scales.at(-1)!;
   }
 
-  private tried({ ratio }: Scale, span: Span, blocks: readonly Block[]): Mark[] | null {
+  private tried({ ratio }: Scale, grid: Grid, blocks: readonly Block[]): Mark[] | null {
     const size = planSize(this.facts.garden.yard, ratio);
-    const room = span * this.columnWidth + (span - 1) * GUTTER;
-    if (size.width > room || this.top + size.height > this.bottom) return null;
-    const planLeft = this.left + this.width - room;
-    const lists = flowed(blocks, this.columns(span, this.top + size.height + UNDER_PLAN), this.columnWidth);
+    const room = planRoom(this.paper, grid);
+    if (size.width > room.width || this.top + size.height > this.bottom) return null;
+    const columns = columnsOf(this.paper, grid, this.top, this.top + size.height, this.bottom);
+    const lists = flowed(blocks, columns, columnWidth(this.paper, grid));
     if (!lists) return null;
-    const place = {
-      x: planLeft + PLAN_MARGIN.left + (room - size.width) / 2,
-      y: this.top + PLAN_MARGIN.top,
-      ratio,
-    };
-    return [...planMarks(this.facts, place), ...lists];
-  }
-
-  private columns(span: Span, underPlan: number): Column[] {
-    return Array.from({ length: COLUMNS }, (_, i) => ({
-      x: this.left + i * (this.columnWidth + GUTTER),
-      top: i < COLUMNS - span ? this.top : underPlan,
-      bottom: this.bottom,
-    }));
+    const x = room.left + PLAN_MARGIN.left + (room.width - size.width) / 2;
+    return [...planMarks(this.facts, { x, y: this.top + PLAN_MARGIN.top, ratio }), ...lists];
   }
 
   private sheet(scale: Scale, marks: readonly Mark[], leftOut: readonly string[]): Sheet {
-    const { width, height } = PAPERS[this.paper];
+    const { width, height } = this.paper;
     return {
-      paper: this.paper,
+      paper: this.paperId,
       widthMm: width,
       heightMm: height,
       scale: 1 / scale.ratio,
       scaleText: scale.text,
-      marks: [...frameMarks(this.facts, PAPERS[this.paper], scale.text, this.date), ...marks],
+      marks: [...frameMarks(this.facts, this.paper, scale.text, this.date), ...marks],
       leftOut,
-      outline: this.blocks.map(({ heading, rows }) => ({ heading, lines: rows.map(({ words }) => words) })),
+      outline: this.blocksFor(GRIDS[0]!).map(({ heading, rows }) => ({
+        heading,
+        lines: rows.map(({ words }) => words),
+      })),
     };
   }
 }
+
+/** A list longer than this never stands on a page that has more than one of them. */
+const MOST_ROWS = 60;
+/** The least a yard may measure on paper, mm: below this nobody finds a bed on it. */
+const LEAST_DRAWING = 70;
 
 /** The block with at most so many of its rows; what is left out is said. */
 function capped(block: Block, most: number, left: string[]): Block {

@@ -1,6 +1,6 @@
 import { LIMITS, type LimitId, limitsOf } from "../garden/limits.ts";
 import { formatMoney, formatRatio, formatVolume } from "../units/format-figure.ts";
-import { formatShort } from "../units/format-length.ts";
+import { formatDistance, formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
 import { text } from "./flow.ts";
 import { LEAST_PT, lineHeight, shortened, wrapped } from "./lettering.ts";
@@ -90,11 +90,14 @@ function footerLines({ garden, units }: SheetFacts, width: number, scaleText: st
   );
 }
 
+/** Longer limits are walks and hoses, said in whole feet or metres. */
+const FAR = 3000;
+
 function limitWords(id: LimitId, value: number, units: Units): string {
   const { unit } = LIMITS[id];
   switch (unit) {
     case "mm":
-      return formatShort(value, units);
+      return value > FAR ? formatDistance(value, units) : formatShort(value, units);
     case "ratio":
       return value < 1 ? formatRatio(value) : String(value);
     case "h":

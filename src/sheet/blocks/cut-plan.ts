@@ -2,32 +2,38 @@ import { timberById } from "../../takeoff/timbers.ts";
 import type { BoardPlan, CutBoard } from "../../takeoff/types.ts";
 import { formatLength, formatShort } from "../../units/format-length.ts";
 import type { Units } from "../../units/length.ts";
-import { type Block, paragraph, type Row } from "../flow.ts";
+import { formatStock } from "../figures.ts";
+import { type Block, paragraph, type Row, text } from "../flow.ts";
+import { LEAST_PT, lineHeight, textWidth } from "../lettering.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 import type { Mark } from "../types.ts";
 
-const BAR_HEIGHT = 2.1;
-const BAR_GAP = 1.2;
+const BAR_HEIGHT = 3.3;
+const ROW_HEIGHT = BAR_HEIGHT + 1.1;
+const COUNT_ROOM = 15;
+const LETTER_ROOM = 0.7;
 
 /** Which pieces are sawn from which board: boards sawn alike are drawn once, with how many there are. */
 export function cutPlanBlocks({ takeoff, units, garden }: SheetFacts, width: number): Block[] {
+  const kerf = formatShort(garden.cutting.kerf, units);
   return takeoff.boardPlans.map((boardPlan) => {
     const timber = timberById(boardPlan.timber)?.label ?? boardPlan.timber;
     const longest = Math.max(1, ...boardPlan.plan.boards.map(({ stock }) => stock.length));
-    const kerf = formatShort(garden.cutting.kerf, units);
+    const uncut = [...boardPlan.tooLong, ...boardPlan.plan.uncut];
     return {
       heading: `Cut plan: ${boardPlan.board} ${timber}`,
       rows: [
-        ...alike(boardPlan.plan.boards).map(({ board, count }) =>
-          boardRow(board, count, longest, width, units),
-        ),
-        ...boardPlan.tooLong.map((piece) =>
+        ...alike(boardPlan.plan.boards).map((group) => boardRow(group, longest, width, units)),
+        ...uncut.map((piece) =>
           paragraph(
-            `${piece.count} × ${formatLength(piece.length, units)} is longer than any board on sale: splice it over a post.`,
+            `${piece.count} × ${formatLength(piece.length, units)} is not cut: no board on sale holds it.`,
             width,
           ),
         ),
-        paragraph(`${summary(boardPlan)} Saw ${kerf}.`, width),
+        paragraph(
+          `${summary(boardPlan)} Lengths in ${units === "us" ? "inches" : "cm"}; the saw takes ${kerf}.`,
+          width,
+        ),
       ],
     };
   });
@@ -48,33 +54,53 @@ function summary({ plan }: BoardPlan): string {
   return `${boards}, ${waste.toFixed(1)} % waste, ${bound}.`;
 }
 
-function alike(boards: readonly CutBoard[]): { board: CutBoard; count: number }[] {
-  const counts = new Map<string, { board: CutBoard; count: number }>();
+interface Alike {
+  readonly board: CutBoard;
+  readonly count: number;
+}
+
+function alike(boards: readonly CutBoard[]): Alike[] {
+  const groups = new Map<string, Alike>();
   for (const board of boards) {
     const lengths = board.pieces.map(({ length }) => length).toSorted((a, b) => b - a);
     const key = JSON.stringify([board.stock.length, lengths]);
-    const known = counts.get(key);
-    counts.set(key, { board: known?.board ?? board, count: (known?.count ?? 0) + 1 });
+    const known = groups.get(key);
+    groups.set(key, { board: known?.board ?? board, count: (known?.count ?? 0) + 1 });
   }
-  return [...counts.values()];
+  return [...groups.values()];
 }
 
-function boardRow(board: CutBoard, count: number, longest: number, width: number, units: Units): Row {
-  const pieces = board.pieces.map(({ length }) => formatShort(length, units));
-  const words = paragraph(
-    `${count} × ${formatLength(board.stock.length, units)}: ${pieces.join(" + ")}`,
-    width,
-    { indent: 3 },
+/** A figure without its unit, as it stands inside a piece. */
+const bare = (mm: number, units: Units): string => formatShort(mm, units).replace(/ (in|cm|mm)$/, "");
+
+/** "44 × 8 ft" and the board to scale, its pieces lettered; their lengths in words under it where a piece is too short. */
+function boardRow({ board, count }: Alike, longest: number, width: number, units: Units): Row {
+  const perMm = (width - COUNT_ROOM) / longest;
+  const labels = board.pieces.map(({ length }) => bare(length, units));
+  const lettered = board.pieces.every(
+    ({ length }, i) => textWidth(labels[i]!, LEAST_PT) + LETTER_ROOM <= length * perMm,
   );
+  const stock = `${count} × ${formatStock(board.stock.length, units)}`;
+  const below = lettered ? null : paragraph(labels.join(" + "), width - COUNT_ROOM);
   return {
-    height: words.height + BAR_HEIGHT + BAR_GAP,
-    words: `${count} boards of ${formatLength(board.stock.length, units)}: ${pieces.join(" + ")}`,
-    draw: (x, y) => [...words.draw(x, y), ...bar(board, x, y + words.height - 0.4, width / longest)],
+    height: ROW_HEIGHT + (below?.height ?? 0),
+    words: `${stock}: ${labels.join(" + ")}`,
+    draw: (x, y) => [
+      text(stock, x, y + lineHeight(LEAST_PT) * 0.78),
+      ...bar(board, x + COUNT_ROOM, y, perMm, lettered ? labels : []),
+      ...(below ? below.draw(x + COUNT_ROOM, y + BAR_HEIGHT + 0.4) : []),
+    ],
   };
 }
 
 /** The board to scale: pieces white, the offcut dark. */
-function bar({ stock, pieces, offcut }: CutBoard, x: number, y: number, perMm: number): Mark[] {
+function bar(
+  { stock, pieces, offcut }: CutBoard,
+  x: number,
+  y: number,
+  perMm: number,
+  labels: readonly string[],
+): Mark[] {
   const box = (from: number, to: number, fill: "ink" | "paper"): Mark => ({
     draw: "line",
     points: [
@@ -89,10 +115,16 @@ function bar({ stock, pieces, offcut }: CutBoard, x: number, y: number, perMm: n
   });
   let from = 0;
   const marks: Mark[] = [];
-  for (const { length } of pieces) {
+  pieces.forEach(({ length }, i) => {
     marks.push(box(from, Math.min(stock.length, from + length), "paper"));
+    const label = labels[i];
+    if (label) {
+      marks.push(
+        text(label, x + (from + length / 2) * perMm, y + lineHeight(LEAST_PT) * 0.76, { anchor: "middle" }),
+      );
+    }
     from += length;
-  }
+  });
   if (offcut > 0) marks.push(box(stock.length - offcut, stock.length, "ink"));
   return marks;
 }

@@ -1,3 +1,4 @@
+import type { Line } from "../../takeoff/types.ts";
 import { formatMoney, formatShare } from "../../units/format-figure.ts";
 import { type Block, paragraph, tableRow } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
@@ -16,8 +17,7 @@ export function toBuyBlock({ takeoff, garden }: SheetFacts, width: number): Bloc
       ...takeoff.lines.map((line) =>
         tableRow(
           [
-            { words: line.what, x: 0, width: width * 0.5 },
-            { words: `${quantity(line.quantity)} ${line.unit}`, x: width * 0.76, anchor: "end" },
+            { words: bought(line), x: 0, width: width - COST_ROOM },
             { words: money(line.cost), x: width, anchor: "end" },
           ],
           width,
@@ -35,4 +35,13 @@ export function toBuyBlock({ takeoff, garden }: SheetFacts, width: number): Bloc
   };
 }
 
-const quantity = (amount: number): string => String(Math.round(amount * 100) / 100);
+const COST_ROOM = 15;
+
+/** "44 × 2x6 Douglas-fir, 8 ft", or by measure "2.5 yd³ Compost". */
+function bought({ quantity, unit, what }: Line): string {
+  const amount = String(Math.round(quantity * 100) / 100);
+  return MEASURES.has(unit) ? `${amount} ${unit} ${what}` : `${amount} × ${what}`;
+}
+
+/** Units that are part of an amount; all others (board, bag, box) are what the thing itself already says. */
+const MEASURES: ReadonlySet<string> = new Set(["yd³", "m³", "ft³", "L"]);
