@@ -43,13 +43,25 @@ function leafZone({ kind, width, hinge, swing }: Gate | Door): Ring | null {
   return side * towards > 0 ? quarter : quarter.toReversed();
 }
 
-/** The ground within `radius` mm of a point, drawn outside the true round so that what clears it clears the round. */
+const rounds = new WeakMap<Point, Map<number, Ring>>();
+
+/**
+ * The ground within `radius` mm of a point, drawn outside the true round so that what clears it clears the round. The
+ * same ring for the same point and radius.
+ */
 export function roundZone(at: Point, radius: number): Ring {
-  const outer = radius / Math.cos(Math.PI / ROUND_CHORDS);
-  return Array.from({ length: ROUND_CHORDS }, (_, i): Point => {
-    const angle = ((2 * i + 1) / ROUND_CHORDS) * Math.PI;
-    return add(at, [outer * Math.cos(angle), outer * Math.sin(angle)]);
-  });
+  const byRadius = rounds.get(at) ?? new Map<number, Ring>();
+  rounds.set(at, byRadius);
+  let ring = byRadius.get(radius);
+  if (!ring) {
+    const outer = radius / Math.cos(Math.PI / ROUND_CHORDS);
+    ring = Array.from({ length: ROUND_CHORDS }, (_, i): Point => {
+      const angle = ((2 * i + 1) / ROUND_CHORDS) * Math.PI;
+      return add(at, [outer * Math.cos(angle), outer * Math.sin(angle)]);
+    });
+    byRadius.set(radius, ring);
+  }
+  return ring;
 }
 
 /** Ground to be kept clear round a tap. */

@@ -2,9 +2,8 @@ import { obstaclesOf } from "../access/obstacles.ts";
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { leadLevelsInForce } from "../garden/soil-lead.ts";
-import { offset } from "../geometry/clip.ts";
 import { formatShort } from "../units/format-length.ts";
-import { nearerThan } from "./near.ts";
+import { nearerThan, roundTo } from "./near.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
 
@@ -40,7 +39,10 @@ export const nearOldPaint = defineRule({
             unit: "mm" as const,
             title: `${nameOf(bed)}: ${far} from old paint`,
             detail: `${nameOf(wall)} is painted from before lead was given up; keep ${formatShort(limit, units)} away, or have the soil tested, since distance proves nothing (${leadLevelsInForce()}).`,
-            waysOut: shiftWayOut(garden, bed.id, { keepOff: offset([ring], limit, "round") }),
+            waysOut: shiftWayOut(garden, bed.id, {
+              least: limit - gap.width,
+              keepOff: roundTo(ring, limit),
+            }),
           },
         ];
       }),

@@ -1,5 +1,6 @@
 import type { Bed } from "../garden/kinds/bed.ts";
 import { outlineOf } from "../garden/outline.ts";
+import { offset } from "../geometry/clip.ts";
 import { boxDistance, boxOf, type Clearance, gapBetween } from "../geometry/gap.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { SAME_LENGTH } from "../units/length.ts";
@@ -22,4 +23,18 @@ export function pointRing(at: Point): Ring {
     points.set(at, ring);
   }
   return ring;
+}
+
+const widened = new WeakMap<Ring, Map<number, readonly Ring[]>>();
+
+/** The ground within `far` mm of an outline; the same rings for the same outline and distance. */
+export function roundTo(ring: Ring, far: number): readonly Ring[] {
+  const byDistance = widened.get(ring) ?? new Map<number, readonly Ring[]>();
+  widened.set(ring, byDistance);
+  let rings = byDistance.get(far);
+  if (!rings) {
+    rings = offset([ring], far, "round");
+    byDistance.set(far, rings);
+  }
+  return rings;
 }

@@ -8,7 +8,7 @@ import { FOOT, SAME_LENGTH } from "../units/length.ts";
 import type { WayOut } from "./rule.ts";
 
 /** Farther than this a bed is put somewhere else, which is for the gardener to think out. */
-const FARTHEST = 10 * FOOT;
+const FARTHEST = 6 * FOOT;
 
 interface Wishes extends Partial<ShiftWishes> {
   /** Says which of several things is to be shifted. */
