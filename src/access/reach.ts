@@ -2,7 +2,8 @@ import { frameOf } from "../garden/frame.ts";
 import type { Garden, Gardener } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
-import { difference, regionsOf, within } from "../geometry/clip.ts";
+import { bandsAbout } from "../geometry/band.ts";
+import { difference, regionsOf } from "../geometry/clip.ts";
 import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
 import { contains, ringArea, signedArea } from "../geometry/ring.ts";
 import type { Point, Region, Ring } from "../geometry/types.ts";
@@ -77,7 +78,9 @@ function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number) {
   const farthest: Farthest = farthestFrom(soil, standing) ?? { at: bed.at, distance: 0 };
   if (farthest.distance <= reach + SAME_LENGTH)
     return { standing, farthest, outOfReach: [], outOfReachAreaMm2: 0 };
-  const rings = standing.length > 0 ? difference(soil, within(standing, reach)) : soil;
+  const hull = soil.flat();
+  const bands = standing.flatMap((stretch) => bandsAbout(stretch, reach, hull));
+  const rings = bands.length > 0 ? difference(soil, bands) : soil;
   return {
     standing,
     farthest,

@@ -154,31 +154,73 @@ function innerPoint(ring: Ring): Point {
 }
 
 // Every corner against every side, but for corners that the other's box alone puts farther off than the best so far.
+// The innermost loop of a drag: bare numbers, squared until the end.
 function closestCorner(corners: Ring, sides: Ring, best: number): Clearance {
   if (corners.length === 0 || sides.length === 0) {
     throw new RangeError("a gap needs at least one point on each side");
   }
   const { minX, minY, maxX, maxY } = boxOf(sides);
-  let [bestCorner, bestEnd] = [-1, -1];
+  const { coordinates, runs } = flat(sides);
+  let least = best * best;
+  let [bestCorner, bestSide] = [-1, -1];
   for (let i = 0; i < corners.length; i++) {
-    const [px, py] = corners[i]!;
-    const dx = Math.max(0, minX - px, px - maxX);
-    const dy = Math.max(0, minY - py, py - maxY);
-    if (dx * dx + dy * dy >= best * best) continue;
-    let [ax, ay] = sides.at(-1)!;
+    const corner = corners[i]!;
+    const px = corner[0];
+    const py = corner[1];
+    const offX = px < minX ? minX - px : px > maxX ? px - maxX : 0;
+    const offY = py < minY ? minY - py : py > maxY ? py - maxY : 0;
+    if (offX * offX + offY * offY >= least) continue;
     for (let j = 0; j < sides.length; j++) {
-      const [bx, by] = sides[j]!;
-      const width = segmentDistance(px, py, ax, ay, bx, by);
-      if (width < best) {
-        best = width;
+      const ex = px - coordinates[2 * j]!;
+      const ey = py - coordinates[2 * j + 1]!;
+      const dx = runs[3 * j]!;
+      const dy = runs[3 * j + 1]!;
+      let t = (ex * dx + ey * dy) * runs[3 * j + 2]!;
+      if (t < 0) t = 0;
+      else if (t > 1) t = 1;
+      const fx = ex - t * dx;
+      const fy = ey - t * dy;
+      const square = fx * fx + fy * fy;
+      if (square < least) {
+        least = square;
         bestCorner = i;
-        bestEnd = j;
+        bestSide = j;
       }
-      ax = bx;
-      ay = by;
     }
   }
   const from = corners[bestCorner];
   if (!from) return { width: Infinity, from: corners[0]!, to: sides[0]! };
-  return { width: best, from, to: nearestOnSegment(from, sides.at(bestEnd - 1)!, sides[bestEnd]!) };
+  const to = nearestOnSegment(from, sides[bestSide]!, sides[(bestSide + 1) % sides.length]!);
+  return { width: Math.hypot(to[0] - from[0], to[1] - from[1]), from, to };
+}
+
+/** A ring's corners, and for each side its run in x and y and 1 over its length squared (0 for a corner drawn twice). */
+interface Flat {
+  readonly coordinates: Float64Array;
+  readonly runs: Float64Array;
+}
+
+const flats = new WeakMap<Ring, Flat>();
+
+function flat(ring: Ring): Flat {
+  let known = flats.get(ring);
+  if (!known) {
+    const coordinates = new Float64Array(2 * ring.length);
+    const runs = new Float64Array(3 * ring.length);
+    for (let i = 0; i < ring.length; i++) {
+      const corner = ring[i]!;
+      const next = ring[i + 1 === ring.length ? 0 : i + 1]!;
+      const dx = next[0] - corner[0];
+      const dy = next[1] - corner[1];
+      const square = dx * dx + dy * dy;
+      coordinates[2 * i] = corner[0];
+      coordinates[2 * i + 1] = corner[1];
+      runs[3 * i] = dx;
+      runs[3 * i + 1] = dy;
+      runs[3 * i + 2] = square === 0 ? 0 : 1 / square;
+    }
+    known = { coordinates, runs };
+    flats.set(ring, known);
+  }
+  return known;
 }
