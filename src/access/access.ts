@@ -1,12 +1,12 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import { type Limits, limitsOf } from "../garden/limits.ts";
-import type { Entrance } from "./entrances.ts";
 import { freeGround } from "./free-ground.ts";
 import { gapsOf } from "./gaps.ts";
+import { kitchenWalks } from "./kitchen-walks.ts";
 import { once } from "./once.ts";
 import { bedReach, reachOf } from "./reach.ts";
-import { hosesOf, type Routes, walksFrom } from "./routes.ts";
+import { hosesOf, type Routes } from "./routes.ts";
 import { roomToStand } from "./standing.ts";
 import type { Access, Route } from "./types.ts";
 import { waysOf } from "./ways.ts";
@@ -25,7 +25,7 @@ export function access(garden: Garden): Access {
   const reach = reachOf(garden.gardener, limits);
   const ways = waysOf(garden);
   const canGetTo = ways.reachableAt(narrowestWalked(garden, limits));
-  const walks = once(() => walksFrom(kitchensOf(ways.entrances), garden, limits.standingRoom));
+  const walks = once(() => kitchenWalks(garden));
   const hoses = once(() => hosesOf(garden));
   const beds = garden.items.filter((item) => item.kind === "bed");
   return {
@@ -55,12 +55,5 @@ export function access(garden: Garden): Access {
 /** The width of way that one gets through to a standing place: less than the room one wants there. */
 const narrowestWalked = ({ gardener }: Garden, limits: Limits): number =>
   gardener.wheelchair ? limits.wheelchairPinch : limits.standingRoom;
-
-/** Doors to the kitchen; any door where none is marked. */
-function kitchensOf(entrances: readonly Entrance[]): readonly Entrance[] {
-  const doors = entrances.filter(({ kind }) => kind === "door");
-  const kitchens = doors.filter(({ kitchen }) => kitchen);
-  return kitchens.length > 0 ? kitchens : doors;
-}
 
 const onceTo = (routes: () => Routes, bed: Bed): (() => Route | null) => once(() => routes().walkTo(bed));

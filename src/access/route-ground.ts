@@ -12,10 +12,12 @@ export interface KeptOff {
 
 /** Ground to walk on, with the corners one may turn at. */
 export interface RouteGround extends KeptOff {
+  /** Half the width asked for: how far off a walker's middle is when they touch something. */
+  readonly wanted: number;
   readonly turns: readonly Turn[];
 }
 
-interface Solid {
+export interface Solid {
   readonly ring: Ring;
   readonly isYard: boolean;
   /** Middle and radius of a circle about the ring: a quick way to see that a line passes far from it. */
@@ -36,25 +38,19 @@ export interface Turn {
 }
 
 /** Directions of the sides of an outline drawn round a corner: no coarser than this, radians. */
-export const COARSE = Math.PI / 6;
-export const FINE = Math.PI / 30;
+const TURNING = Math.PI / 8;
 /** A walk may come this much nearer than half its width, mm: sides that just touch do not stop it. */
 const GRAZE = 0.01;
 
 /**
- * Ground for one half-width. Turns lie half a width from their corners; the sides between them cut in a little, by
- * 3.4 % of it where the turning is coarse and 0.14 % where it is fine. So much nearer may a walk come to an outline.
+ * Ground for one half-width. Turns lie half a width from their corners and the sides between them cut in a little: by so
+ * much, under 2 % of the half-width (4 mm for somebody on foot), may a walk come nearer to an outline.
  */
-export function routeGround(
-  yard: Ring,
-  rings: readonly Ring[],
-  wanted: number,
-  turning: typeof COARSE | typeof FINE,
-): RouteGround {
-  const half = wanted * Math.cos(turning / 2);
+export function routeGround(yard: Ring, rings: readonly Ring[], wanted: number): RouteGround {
+  const half = wanted * Math.cos(TURNING / 2);
   const kept = keptOff(yard, rings, half);
-  const turns = kept.solids.flatMap(({ ring, isYard }) => turnsAround(ring, half, isYard, turning));
-  return { ...kept, turns: turns.filter(({ at }) => isFree(kept, at)) };
+  const turns = kept.solids.flatMap(({ ring, isYard }) => turnsAround(ring, half, isYard));
+  return { ...kept, wanted, turns: turns.filter(({ at }) => isFree(kept, at)) };
 }
 
 export const keptOff = (yard: Ring, rings: readonly Ring[], half: number): KeptOff => ({
@@ -71,11 +67,11 @@ function solidOf(ring: Ring, isYard: boolean): Solid {
 
 const turnsByRing = new WeakMap<Ring, Map<string, readonly Turn[]>>();
 
-function turnsAround(ring: Ring, half: number, isYard: boolean, turning: number): readonly Turn[] {
+function turnsAround(ring: Ring, half: number, isYard: boolean): readonly Turn[] {
   const known = turnsByRing.get(ring) ?? new Map<string, readonly Turn[]>();
   turnsByRing.set(ring, known);
-  const key = `${half} ${turning} ${isYard}`;
-  const turns = known.get(key) ?? makeTurns(ring, isYard, half, turning);
+  const key = `${half} ${isYard}`;
+  const turns = known.get(key) ?? makeTurns(ring, isYard, half);
   known.set(key, turns);
   return turns;
 }
@@ -94,14 +90,14 @@ interface Tangent {
   readonly corner: number;
 }
 
-function makeTurns(of: Ring, isYard: boolean, half: number, turning: number): Turn[] {
+function makeTurns(of: Ring, isYard: boolean, half: number): Turn[] {
   const ring = walkedRound(of, isYard);
-  const tangents = ring.map((_, i) => tangentsAt(ring, i, turning));
+  const tangents = ring.map((_, i) => tangentsAt(ring, i));
   // Outlines of many short sides are rounded in fewer, longer ones: tangents that hardly turn are left out.
   const turns: Turn[] = [];
   let pending: Tangent[] = [];
   const close = () => {
-    turns.push(...turnsBetween(ring, thinned(pending, turning), half, of));
+    turns.push(...turnsBetween(ring, thinned(pending), half, of));
     pending = [];
   };
   for (const atCorner of rotatedToInwardCorner(tangents)) {
@@ -121,7 +117,7 @@ function rotatedToInwardCorner(tangents: readonly Tangent[][]): readonly (readon
 }
 
 /** Sides that touch the outline at one corner, from the side that comes in to the one that goes out; none inwards. */
-function tangentsAt(ring: Ring, corner: number, turning: number): Tangent[] {
+function tangentsAt(ring: Ring, corner: number): Tangent[] {
   const incoming = direction(ring.at(corner - 1)!, ring[corner]!);
   const outgoing = direction(ring[corner]!, ring[(corner + 1) % ring.length]!);
   const turn = Math.atan2(
@@ -129,15 +125,15 @@ function tangentsAt(ring: Ring, corner: number, turning: number): Tangent[] {
     incoming[0] * outgoing[0] + incoming[1] * outgoing[1],
   );
   if (!(turn > 0)) return [];
-  const parts = Math.ceil(turn / turning - 1e-9);
+  const parts = Math.ceil(turn / TURNING - 1e-9);
   return Array.from({ length: parts + 1 }, (_, i) => ({ along: spun(incoming, (turn * i) / parts), corner }));
 }
 
-function thinned(tangents: readonly Tangent[], turning: number): Tangent[] {
+function thinned(tangents: readonly Tangent[]): Tangent[] {
   const kept: Tangent[] = [];
   tangents.forEach((tangent, i) => {
     const [last, next] = [kept.at(-1), tangents[i + 1]];
-    if (!last || !next || angle(last.along, next.along) > turning + 1e-9) kept.push(tangent);
+    if (!last || !next || angle(last.along, next.along) > TURNING + 1e-9) kept.push(tangent);
   });
   return kept;
 }

@@ -1,4 +1,5 @@
 import FlatQueue from "flatqueue";
+import { boxOf } from "../geometry/gap.ts";
 import { nearestOnSegment } from "../geometry/segment.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
@@ -78,14 +79,18 @@ export function routeSearch(ground: RouteGround, start: Point): RouteSearch {
   }
 
   function toOutline(ring: Ring): Walk | null {
-    let best = touching(ground, start, ring, Infinity);
+    const round = circleAbout(ring);
+    let best = touching(ground, start, null, ring, Infinity);
     let from = START;
     let [length, done] = [best ? best.leg : Infinity, 0];
     for (;;) {
       const next = done < order.length ? order[done]! : step();
       done++;
       if (next === null || nearest[next]! >= length) break;
-      const end = touching(ground, turns[next]!.at, ring, length - nearest[next]!);
+      const turn = turns[next]!;
+      const atLeast = distance(turn.at, round.middle) - round.radius - ground.wanted;
+      if (nearest[next]! + atLeast >= length) continue;
+      const end = touching(ground, turn.at, turn, ring, length - nearest[next]!);
       if (!end) continue;
       [best, from, length] = [end, next, nearest[next]! + end.leg];
     }
@@ -116,8 +121,33 @@ interface End {
   readonly leg: number;
 }
 
-/** The straight end of a walk: to where the walker, half a width off, touches the outline; null if longer or not clear. */
-function touching(ground: RouteGround, from: Point, ring: Ring, less: number): End | null {
+function circleAbout(ring: Ring): { readonly middle: Point; readonly radius: number } {
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  return { middle: [(minX + maxX) / 2, (minY + maxY) / 2], radius: Math.hypot(maxX - minX, maxY - minY) / 2 };
+}
+
+/**
+ * The straight end of a walk: to where the walker, half a width off, touches the outline; null if longer or not clear.
+ * Straight at it is shortest. Where the turn that was just rounded is in the way of that, along one of its sides is.
+ */
+function touching(ground: RouteGround, from: Point, turn: Turn | null, ring: Ring, less: number): End | null {
+  const [foot, away] = nearestOn(ring, from);
+  const leg = Math.max(0, away - ground.wanted);
+  if (leg >= less) return null;
+  const straight = along(from, foot, leg);
+  if (isClear(ground, from, straight)) return { at: straight, leg };
+  if (!turn) return null;
+  const sides = [turn.after, [-turn.before[0], -turn.before[1]] as const].map(
+    (side) => [side, firstTouch(ring, from, side, ground.wanted)] as const,
+  );
+  const ends = sides
+    .filter(([, far]) => far < less)
+    .map(([[x, y], far]): End => ({ at: [from[0] + far * x, from[1] + far * y], leg: far }))
+    .filter(({ at }) => isClear(ground, from, at));
+  return ends.reduce<End | null>((best, end) => (!best || end.leg < best.leg ? end : best), null);
+}
+
+function nearestOn(ring: Ring, from: Point): readonly [Point, number] {
   let foot = ring[0]!;
   let away = Infinity;
   let previous = ring.at(-1)!;
@@ -127,9 +157,28 @@ function touching(ground: RouteGround, from: Point, ring: Ring, less: number): E
     if (candidateAway < away) [foot, away] = [candidate, candidateAway];
     previous = corner;
   }
-  const leg = Math.max(0, away - ground.half);
-  if (leg >= less) return null;
-  const share = away === 0 ? 0 : leg / away;
-  const at: Point = [from[0] + share * (foot[0] - from[0]), from[1] + share * (foot[1] - from[1])];
-  return isClear(ground, from, at) ? { at, leg } : null;
+  return [foot, away];
+}
+
+function along(from: Point, to: Point, far: number): Point {
+  const share = far / (distance(from, to) || 1);
+  return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
+}
+
+/** A step that is never too long brings one to the outline: no nearer than half a width can be reached sooner. */
+const NEARLY = 0.5;
+const MOST_STEPS = 60;
+
+/** How far along a direction a walker first touches an outline, mm; Infinity if they pass it. */
+function firstTouch(ring: Ring, [x, y]: Point, [ux, uy]: Point, half: number): number {
+  let far = 0;
+  let nearest = Infinity;
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const free = nearestOn(ring, [x + far * ux, y + far * uy])[1] - half;
+    if (free <= NEARLY) return far;
+    if (free > nearest + NEARLY) return Infinity;
+    nearest = free;
+    far += free;
+  }
+  return Infinity;
 }

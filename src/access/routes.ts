@@ -7,17 +7,7 @@ import type { Point } from "../geometry/types.ts";
 import { add, distance, scale, turned } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import type { Entrance } from "./entrances.ts";
-import { once } from "./once.ts";
-import {
-  COARSE,
-  FINE,
-  isClear,
-  isFree,
-  type KeptOff,
-  keptOff,
-  type RouteGround,
-  routeGround,
-} from "./route-ground.ts";
+import { isFree, type RouteGround, routeGround } from "./route-ground.ts";
 import { type RouteSearch, routeSearch, type Walk } from "./route-search.ts";
 import { tightened } from "./route-tight.ts";
 import { surroundingsOf } from "./surroundings.ts";
@@ -43,17 +33,8 @@ type Ground = Pick<Garden, "items" | "yard">;
  */
 export function walksFrom(entrances: readonly Entrance[], garden: Ground, width: number): Routes {
   const half = (width - SAME_LENGTH) / 2;
-  const coarse = searchesFrom(entrances, groundOf(garden, half, COARSE));
-  const fine = once(() => searchesFrom(entrances, groundOf(garden, half, FINE)));
-  const off = once(() => keptOff(garden.yard, ringsOf(garden), half - HAIR));
-  const walkTo = (bed: Bed): Route | null => {
-    const route = shortest(coarse.map((from) => walked(from, bed, half)));
-    // The coarse search may squeeze through where there is no room by a hair; the fine one tells.
-    return route && !keepsClear(off(), route)
-      ? shortest(fine().map((from) => walked(from, bed, half)))
-      : route;
-  };
-  return { walkTo };
+  const searches = searchesFrom(entrances, groundOf(garden, half));
+  return { walkTo: (bed) => shortest(searches.map((from) => walked(from, bed, half))) };
 }
 
 interface From {
@@ -72,17 +53,10 @@ const searchesFrom = (entrances: readonly Entrance[], ground: RouteGround): From
 const walked = ({ entrance, search }: From, bed: Bed, half: number): Route | null =>
   routeFrom(entrance.id, bed.id, entrance.opening, search.toOutline(outlineOf(bed)), half);
 
-/** Less than a pencil line: chords of arcs and ends at the bed come nearer by so much, mm. */
-const HAIR = 3;
-
-/** Whether a walk, once out of its door, keeps clear of everything. */
-const keepsClear = (off: KeptOff, { points }: Route): boolean =>
-  points.slice(2).every((point, i) => isClear(off, points[i + 1]!, point));
-
 /** The hose runs of a garden: from the nearest tap, along the ground, to a bed's far corner. */
 export function hosesOf(garden: Ground): Routes {
   const taps = garden.items.filter((item) => item.kind === "tap");
-  const ground = groundOf(garden, HOSE, COARSE);
+  const ground = groundOf(garden, HOSE);
   const searches = taps.flatMap((tap) => {
     const start = besideTap(ground, tap);
     return start ? [{ tap, search: routeSearch(ground, start) }] : [];
@@ -92,10 +66,10 @@ export function hosesOf(garden: Ground): Routes {
   return { walkTo };
 }
 
-const ringsOf = (garden: Ground) => surroundingsOf(garden).obstacles.map(({ ring }) => ring);
-
-const groundOf = (garden: Ground, half: number, turning: typeof COARSE | typeof FINE): RouteGround =>
-  routeGround(garden.yard, ringsOf(garden), half, turning);
+const groundOf = (garden: Ground, half: number): RouteGround => {
+  const rings = surroundingsOf(garden).obstacles.map(({ ring }) => ring);
+  return routeGround(garden.yard, rings, half);
+};
 
 const shortest = (routes: readonly (Route | null)[]): Route | null =>
   routes.reduce((best, route) => (route && (!best || route.length < best.length) ? route : best), null);
@@ -143,7 +117,7 @@ function hoseTo(bed: Bed, tap: Tap, search: RouteSearch, ground: RouteGround): R
     return { walk: nearest, beyond: distance(nearest.end, corner), corner };
   });
   const farthest = ends.reduce((a, b) => (b.walk.length + b.beyond > a.walk.length + a.beyond ? b : a));
-  const route = routeFrom(tap.id, bed.id, tap.at, farthest.walk, ground.half);
+  const route = routeFrom(tap.id, bed.id, tap.at, farthest.walk, ground.wanted);
   if (!route) return null;
   return {
     ...route,

@@ -6,18 +6,24 @@ import { boardWastingSize } from "./board-wasting-size.ts";
 import { coarseMesh } from "./coarse-mesh.ts";
 import { deckLoad } from "./deck-load.ts";
 import { layeredShallowBed } from "./layered-shallow-bed.ts";
+import { longHose } from "./long-hose.ts";
 import { longRootsOverMesh } from "./long-roots-over-mesh.ts";
+import { longWalk } from "./long-walk.ts";
 import { narrowDrawnPath } from "./narrow-drawn-path.ts";
+import { narrowMainWay } from "./narrow-main-way.ts";
 import { narrowPath } from "./narrow-path.ts";
 import { nativeFill } from "./native-fill.ts";
 import { nearOldPaint } from "./near-old-paint.ts";
 import { nearWalnut } from "./near-walnut.ts";
+import { noDoor } from "./no-door.ts";
 import { noLiner } from "./no-liner.ts";
 import { noMesh } from "./no-mesh.ts";
+import { noTap } from "./no-tap.ts";
 import { outsideYard } from "./outside-yard.ts";
 import { overlapping } from "./overlapping.ts";
 import { postsThroughMesh } from "./posts-through-mesh.ts";
 import type { Rule } from "./rule.ts";
+import { sealedOffBed } from "./sealed-off-bed.ts";
 import { shallowSoil } from "./shallow-soil.ts";
 import { slopingBed } from "./sloping-bed.ts";
 import { tallWall } from "./tall-wall.ts";
@@ -41,6 +47,7 @@ export const RULES: readonly Rule[] = [
   overlapping,
   bedInPath,
   blockedDoor,
+  sealedOffBed,
   shallowSoil,
   noLiner,
   noMesh,
@@ -48,6 +55,9 @@ export const RULES: readonly Rule[] = [
   undrainedBed,
   deckLoad,
   // should fix
+  narrowMainWay,
+  longWalk,
+  longHose,
   blockedTap,
   weakFrame,
   untiedFrame,
@@ -63,6 +73,8 @@ export const RULES: readonly Rule[] = [
   nativeFill,
   unsafeTap,
   // worth knowing
+  noDoor,
+  noTap,
   slopingBed,
   postsThroughMesh,
   untestedFill,
