@@ -1,5 +1,6 @@
 import { Barrow } from "./barrow/Barrow.tsx";
 import { Dialogs } from "./dialogs/Dialogs.tsx";
+import { Fallback } from "./Fallback.tsx";
 import { Ledger } from "./ledger/Ledger.tsx";
 import { Plan } from "./plan/Plan.tsx";
 import { useShortcuts } from "./topbar/shortcuts.ts";
@@ -15,14 +16,20 @@ export function App() {
       <main className="plan-area">
         <Welcome />
         <div className="plan-room">
-          <Plan />
+          <Fallback what="The plan">
+            <Plan />
+          </Fallback>
         </div>
       </main>
       <section className="barrow-area" aria-label="Barrow">
-        <Barrow />
+        <Fallback what="The barrow">
+          <Barrow />
+        </Fallback>
       </section>
       <Ledger />
-      <Dialogs />
+      <Fallback what="The dialog">
+        <Dialogs />
+      </Fallback>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { type ComponentType, lazy, Suspense } from "react";
+import { Fallback } from "../Fallback.tsx";
 import type { Leaf as LeafName } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { PANEL_ID, tabId } from "./leaves.ts";
@@ -22,9 +23,11 @@ export function Leaf() {
   const Shown = SHOWN[leaf];
   return (
     <section className="leaf" role="tabpanel" id={PANEL_ID} aria-labelledby={tabId(leaf)}>
-      <Suspense fallback={<p className="leaf-text quiet">Turning the leaf…</p>}>
-        <Shown />
-      </Suspense>
+      <Fallback what="This leaf" about={leaf}>
+        <Suspense fallback={<p className="leaf-text quiet">Turning the leaf…</p>}>
+          <Shown />
+        </Suspense>
+      </Fallback>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { type FocusEvent, lazy, Suspense } from "react";
 import { type Item, nameOf } from "../../../src/index.ts";
+import { Fallback } from "../../Fallback.tsx";
 import { SelectionActions } from "../../plan/hands/SelectionActions.tsx";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -39,7 +40,9 @@ export function CardArea() {
       <CardHead items={items} yardSelected={yardSelected} />
       {narrow && !cardOpen ? null : (
         <div className="card-body">
-          <CardBody items={items} yardSelected={yardSelected} />
+          <Fallback what="The card" about={items.map(({ id }) => id).join()}>
+            <CardBody items={items} yardSelected={yardSelected} />
+          </Fallback>
         </div>
       )}
     </section>
