@@ -1,8 +1,11 @@
-import { type KeyboardEvent, type MouseEvent, memo, useCallback } from "react";
-import { describeItem, type Item, type ItemId, type Units } from "../../src/index.ts";
+import { type FocusEvent, type KeyboardEvent, type MouseEvent, memo, useCallback, useState } from "react";
+import { describeItem, type Item, type ItemId, nameOf, type Units } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
+import { useMarks } from "./hands/marks.ts";
 import { planKey, toCard } from "./hands/plan-keys.ts";
 import { DESK } from "./hands/use-hands.ts";
+import { usePlanSize } from "./plan-size.ts";
+import { toScreen } from "./viewport.ts";
 import "./plan-list.css";
 
 /**
@@ -12,9 +15,24 @@ import "./plan-list.css";
 export function PlanList() {
   const items = useEditor((state) => state.garden.items);
   const units = useEditor((state) => state.garden.units);
+  const [side, setSide] = useState<Side>("left");
+
+  const point = (event: FocusEvent<HTMLElement>) => {
+    const item = items.find(({ id }) => id === event.target.dataset.item);
+    useMarks.setState({ pointed: item?.id ?? null });
+    if (item) setSide(sideAwayFrom(item));
+  };
   return (
     // The arrow keys move what is chosen, so a screen reader has to leave them to the page.
-    <div className="plan-list" role="application" aria-label="Things on the plan" onKeyDown={workByKey}>
+    <div
+      className="plan-list"
+      role="application"
+      aria-label="Things on the plan"
+      data-side={side}
+      onKeyDown={workByKey}
+      onFocus={point}
+      onBlur={() => useMarks.setState({ pointed: null })}
+    >
       <p id="plan-list-help" className="plan-list-help">
         Space chooses, arrows move, [ and ] turn, Delete takes away, Enter goes to the card.
       </p>
@@ -30,6 +48,14 @@ export function PlanList() {
       </ol>
     </div>
   );
+}
+
+type Side = "left" | "right";
+
+/** The list keeps to the half of the plan where the thing in focus is not. */
+function sideAwayFrom({ at }: Item): Side {
+  const { view } = useEditor.getState();
+  return toScreen(view, at)[0] < usePlanSize.getState().width / 2 ? "right" : "left";
 }
 
 const YardButton = () => {
@@ -67,7 +93,7 @@ const ItemButton = memo(function ItemButton({ item, units }: { readonly item: It
       data-y={item.at[1]}
       onClick={choose}
     >
-      {describeItem(item, units)}
+      {item.name ? describeItem(item, units) : `${nameOf(item)}: ${describeItem(item, units)}`}
     </button>
   );
 });
@@ -77,9 +103,8 @@ function workByKey(event: KeyboardEvent<HTMLElement>) {
   const id = target instanceof HTMLElement ? target.dataset.item : undefined;
   // Space and a plain press are the button's own; a chord with Shift still chooses as well.
   if (event.key === " ") return;
-  if (id && id !== "yard" && !isAside(event)) chooseFocused(id as ItemId);
+  if (id && !isAside(event)) chooseFocused(id);
   if (event.key === "Enter") {
-    if (id === "yard") useEditor.getState().selectYard();
     if (toCard(DESK)) event.preventDefault();
   } else {
     const next = target instanceof HTMLElement ? neighbourOf(target) : null;
@@ -102,7 +127,8 @@ const isAside = ({ key, ctrlKey, metaKey }: KeyboardEvent): boolean =>
   ((ctrlKey || metaKey) && key.toLowerCase() !== "d");
 
 /** What is in focus is what keys work on, unless it is one of several chosen. */
-function chooseFocused(id: ItemId) {
-  const { selection, select } = useEditor.getState();
-  if (!selection.has(id)) select([id]);
+function chooseFocused(id: string) {
+  const { selection, yardSelected, select, selectYard } = useEditor.getState();
+  if (id !== "yard" && !selection.has(id as ItemId)) select([id as ItemId]);
+  if (id === "yard" && !yardSelected) selectYard();
 }

@@ -56,7 +56,7 @@ describe("the plan's list twin", () => {
     expect(document.activeElement).toBe(button("beans"));
     await expect
       .poll(() => state().message.text, { timeout: 3000 })
-      .toBe("Beans moved 1 in right and 12 in down");
+      .toBe("Beans moved 1 in right and 1 ft down");
   });
 
   it("moves all that is chosen when the thing in focus is one of them", async () => {

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react";
+import { memo, type ReactNode } from "react";
 import type { Alignment } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { align, alike, order, spaceEvenly, takeAway } from "./arrange.ts";
@@ -24,7 +24,7 @@ const ALIGNMENTS: readonly { readonly by: Alignment; readonly label: string; rea
 ];
 
 /** What can be done with everything selected at once: lining up, spacing, order, another, away. */
-export function SelectionActions() {
+export const SelectionActions = memo(function SelectionActions() {
   const count = useEditor((state) => state.selection.size);
   if (count === 0) return null;
   return (
@@ -67,7 +67,7 @@ export function SelectionActions() {
       </button>
     </div>
   );
-}
+});
 
 interface ActionProps {
   readonly label: string;

@@ -7,6 +7,11 @@ export const HAND_KEYS: readonly { readonly keys: string; readonly does: string 
   { keys: "Shift + arrows", does: "Move it by 1 ft or 10 cm" },
   { keys: "[ and ]", does: "Turn it by 15° left or right" },
   { keys: "Shift + [ and ]", does: "Turn it by 1°" },
+  {
+    keys: "C",
+    does: "Hold the next corner of a free outline, a line or the yard: arrows and Delete mean it",
+  },
+  { keys: "V", does: "Put a corner into the edge after the one held" },
   { keys: "Page Up, Page Down", does: "One to the front, one to the back" },
   { keys: "Ctrl or ⌘ + D", does: "Make another like it" },
   { keys: "Ctrl or ⌘ + A", does: "Choose everything" },

@@ -19,6 +19,8 @@ export interface Marks {
   /** A size or an angle told at a place on the plan while it changes. */
   readonly readout: { readonly at: Point; readonly text: string } | null;
   readonly drawing: Drawing | null;
+  /** The thing under the pointer, or in focus in the list. */
+  readonly pointed: ItemId | null;
   /** Corner last taken hold of, to be removed by Delete; id null for the yard's. */
   readonly corner: { readonly id: ItemId | null; readonly index: number } | null;
 }
@@ -29,6 +31,7 @@ export const NO_MARKS: Marks = {
   held: [],
   readout: null,
   drawing: null,
+  pointed: null,
   corner: null,
 };
 

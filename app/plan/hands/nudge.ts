@@ -1,6 +1,6 @@
 import {
   add,
-  formatShort,
+  formatSpoken,
   type Item,
   type ItemId,
   type Op,
@@ -67,10 +67,17 @@ const moveOps = (ids: readonly ItemId[], by: Point): readonly Op[] =>
   ids.map((id) => ({ op: "move", id, by }));
 
 /** Adds to the step of the press before it if nothing has happened since; tells how far the run has come. */
-function inOneStep({ editor }: Desk, label: string, ops: readonly Op[], by: Point, now: number): Point {
+export function inOneStep(
+  { editor }: Desk,
+  label: string,
+  ops: readonly Op[],
+  by: Point,
+  now: number,
+  corner = -1,
+): Point {
   const run = runs.get(editor);
   const { garden, selection, amend, commit } = editor.getState();
-  const ids = [...selection].join();
+  const ids = [...selection, corner].join();
   const isSame = run && run.garden === garden && run.label === label && run.ids === ids;
   const goesOn = isSame && now - run.time < ONE_STEP_WITHIN ? run : null;
   if (goesOn) amend(ops);
@@ -80,9 +87,9 @@ function inOneStep({ editor }: Desk, label: string, ops: readonly Op[], by: Poin
   return total;
 }
 
-/** "12 in right and 3 in up"; empty for no way at all. */
+/** "1 ft right and 3 in up"; empty for no way at all. */
 export function wayWords([x, y]: Point, units: Units): string {
   const along = (mm: number, ahead: string, back: string) =>
-    Math.abs(mm) < 0.01 ? [] : [`${formatShort(Math.abs(mm), units)} ${mm > 0 ? ahead : back}`];
+    Math.abs(mm) < 0.01 ? [] : [`${formatSpoken(Math.abs(mm), units)} ${mm > 0 ? ahead : back}`];
   return [...along(x, "right", "left"), ...along(y, "down", "up")].join(" and ");
 }

@@ -20,7 +20,10 @@ type Shown = Pick<EditorState, "selection" | "yardSelected" | "view" | "activeSn
 /** Everything of the hand's: what is selected, its distances, its handles, what it snaps to, what it draws. */
 export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
   const { garden, selection, yardSelected } = shown;
-  for (const item of garden.items) if (selection.has(item.id)) paintSelected(pen, item);
+  for (const item of garden.items) {
+    if (selection.has(item.id)) paintOutline(pen, item, 2.5);
+    else if (item.id === marks.pointed && marks.held.length === 0) paintOutline(pen, item, 1.25);
+  }
   if (yardSelected) {
     pen.ctx.beginPath();
     traceRing(pen, garden.yard, 2.5);
@@ -46,17 +49,17 @@ function measured({ selection, activeSnag }: Shown, { held, drawing }: Marks): I
   return selection.size === 1 && only && activeSnag === null ? only : null;
 }
 
-function paintSelected(pen: Pen, item: Item): void {
+function paintOutline(pen: Pen, item: Item, width: number): void {
   const { ctx } = pen;
   ctx.beginPath();
-  if ("shape" in item) traceRing(pen, outlineOf(item), 2.5);
+  if ("shape" in item) traceRing(pen, outlineOf(item), width);
   else if (isLine(item)) traceLine(pen, planPoints(item));
   else if (item.kind === "tree") traceCircle(pen, item.at, item.canopy / 2);
   else if (item.kind === "tap") {
     const [x, y] = toScreen(pen.view, item.at);
     ctx.arc(x, y, 12, 0, 2 * Math.PI);
   } else traceLine(pen, extentOf(item));
-  rule(pen, { colour: INK.accent, width: 2.5 });
+  rule(pen, { colour: INK.accent, width });
 }
 
 const HALF = 4.5;

@@ -1,6 +1,6 @@
 import { FOOT, INCH, type Point, type Units } from "../../../src/index.ts";
 import { alike, order, takeAway } from "./arrange.ts";
-import { removeCorner } from "./double-press.ts";
+import { heldCorner, nextCorner, nudgeCorner, splitEdge, takeCorner } from "./corner-keys.ts";
 import { endDrawing, isDrawn, takePointBack } from "./drawing.ts";
 import type { Desk } from "./gesture.ts";
 import { TURN_STEP } from "./gestures/turn.ts";
@@ -27,7 +27,7 @@ export type Key = Pick<KeyboardEvent, "key" | "code" | "shiftKey" | "ctrlKey" | 
  * @returns whether the key meant something here, so that the page does nothing else with it
  */
 export function planKey(desk: Desk, event: Key): boolean {
-  const { editor, marks } = desk;
+  const { editor } = desk;
   const { placing } = editor.getState();
   if (isDrawn(placing)) {
     if (event.key === "Enter") endDrawing(desk, placing);
@@ -41,7 +41,8 @@ export function planKey(desk: Desk, event: Key): boolean {
   const arrow = ARROWS[event.key];
   if (arrow) {
     const far = PRESS[editor.getState().garden.units][event.shiftKey ? 1 : 0];
-    return nudge(desk, [arrow[0] * far, arrow[1] * far]);
+    const by: Point = [arrow[0] * far, arrow[1] * far];
+    return nudgeCorner(desk, by) || nudge(desk, by);
   }
   // By place on the keyboard as well as by sign: with Shift, and on many keyboards, the brackets are other signs.
   if (event.key === "[" || event.code === "BracketLeft")
@@ -50,10 +51,14 @@ export function planKey(desk: Desk, event: Key): boolean {
     return nudgeTurn(desk, event.shiftKey ? 1 : TURN_STEP);
   switch (event.key) {
     case "Delete":
-    case "Backspace": {
-      const { corner } = marks.getState();
-      return corner ? removeCorner(desk, corner.id, corner.index) : takeAway(desk);
-    }
+    case "Backspace":
+      return takeCorner(desk) || takeAway(desk);
+    case "c":
+      return nextCorner(desk, 1);
+    case "C":
+      return nextCorner(desk, -1);
+    case "v":
+      return splitEdge(desk);
     case "PageUp":
       return order(desk, "forward");
     case "PageDown":
@@ -74,10 +79,11 @@ function withControl(desk: Desk, key: string): boolean {
   return true;
 }
 
-/** One thing at a time: what waits to be placed, then the snag looked at, then the selection. */
+/** One thing at a time: what waits to be placed, the corner that is held, the snag looked at, then the selection. */
 function letGo(desk: Desk): boolean {
   const { placing, activeSnag, selection, yardSelected, lookAt, select } = desk.editor.getState();
   if (placing !== null) dropPlacing(desk);
+  else if (heldCorner(desk)) desk.marks.setState({ corner: null });
   else if (activeSnag !== null) lookAt(null);
   else if (selection.size > 0 || yardSelected) select([]);
   else return false;

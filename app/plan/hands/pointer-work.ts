@@ -1,4 +1,5 @@
 import type { PointerEvent as ReactPointerEvent, RefObject } from "react";
+import type { ItemId } from "../../../src/index.ts";
 import { handAt, type PointerFacts } from "./board.ts";
 import { doublePress } from "./double-press.ts";
 import { aimDrawing, isDrawn } from "./drawing.ts";
@@ -22,6 +23,8 @@ export class PointerWork {
   readonly #press: Press;
   readonly #fingers = new Set<number>();
   #latest: PressEvent | null = null;
+  /** Where the pointer was last, for keys pressed while it rests. */
+  #last: PressEvent | null = null;
   #frame = 0;
   #rest = 0;
   /** After a second finger the first says nothing more until both are off. */
@@ -58,8 +61,9 @@ export class PointerWork {
     if (hand.touch) this.#rest = window.setTimeout(() => this.#press.rest(), REST);
   }
 
-  move(event: PressEvent) {
-    this.#latest = event;
+  move({ clientX, clientY, altKey, shiftKey, pointerId, pointerType }: PressEvent) {
+    this.#last = { clientX, clientY, altKey, shiftKey, pointerId, pointerType };
+    this.#latest = this.#last;
     this.#frame ||= requestAnimationFrame(() => this.#moveNow());
   }
 
@@ -79,6 +83,7 @@ export class PointerWork {
   }
 
   leave() {
+    this.#point(null);
     const { placing } = this.#desk.editor.getState();
     if (this.#press.isDown || placing === null) return;
     const { drawing } = this.#desk.marks.getState();
@@ -90,6 +95,15 @@ export class PointerWork {
     if (this.#wasPlacing) return;
     const hand = handAt(this.#desk, mouse(event));
     doublePress(this.#desk, this.#hit(hand), hand.plan, nearness(false, this.#pixels));
+  }
+
+  /** Alt or Shift pressed or let go in the middle of a gesture is heeded at once, not with the next move. */
+  heed({ altKey, shiftKey }: Pick<KeyboardEvent, "altKey" | "shiftKey">) {
+    if (this.isBusy && this.#last) this.move({ ...this.#last, altKey, shiftKey });
+  }
+
+  get isBusy(): boolean {
+    return this.#press.cursor !== null;
   }
 
   /** Drops what runs; true if there was something to drop. */
@@ -125,7 +139,9 @@ export class PointerWork {
       const preset = pickedPreset(placing);
       if (preset) showPlaced(this.#desk, preset, hand);
     }
-    this.#showCursor(placing === null ? cursorOver(this.#hit(hand)) : "crosshair");
+    const hit = placing === null ? this.#hit(hand) : null;
+    this.#point(hit?.on === "item" ? hit.id : null);
+    this.#showCursor(hit ? cursorOver(hit) : "crosshair");
   }
 
   #hit(hand: Hand): Hit {
@@ -137,6 +153,10 @@ export class PointerWork {
       hand.plan,
       nearness(hand.touch, state.view.scale),
     );
+  }
+
+  #point(pointed: ItemId | null) {
+    if (this.#desk.marks.getState().pointed !== pointed) this.#desk.marks.setState({ pointed });
   }
 
   #liftFinger({ pointerId }: PressEvent) {

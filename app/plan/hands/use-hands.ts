@@ -48,15 +48,24 @@ export function useHands(plan: RefObject<HTMLElement | null>): { readonly handle
   }, [plan]);
 
   useEffect(() => {
-    const dropOnEscape = (event: KeyboardEvent) => {
+    const onKey = (event: KeyboardEvent) => {
       if (event.key === "Escape" && work.cancel()) event.stopPropagation();
+      if (event.key !== "Alt" && event.key !== "Shift") return;
+      // Alt alone would open the browser's menu under the hand.
+      if (work.isBusy && event.key === "Alt") event.preventDefault();
+      work.heed(event);
+    };
+    const heed = (event: KeyboardEvent) => {
+      if (event.key === "Alt" || event.key === "Shift") work.heed(event);
     };
     const drop = () => void work.cancel();
     // Before anything else hears of it: while a gesture runs, Escape means the gesture.
-    window.addEventListener("keydown", dropOnEscape, true);
+    window.addEventListener("keydown", onKey, true);
+    window.addEventListener("keyup", heed, true);
     window.addEventListener("blur", drop);
     return () => {
-      window.removeEventListener("keydown", dropOnEscape, true);
+      window.removeEventListener("keydown", onKey, true);
+      window.removeEventListener("keyup", heed, true);
       window.removeEventListener("blur", drop);
       work.cancel();
     };

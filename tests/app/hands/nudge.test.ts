@@ -134,9 +134,58 @@ describe("keys on the plan", () => {
   });
 });
 
+describe("corners by key", () => {
+  const corners = () => desk.editor.getState().garden.yard;
+  const pressing = (...keys: string[]) => keys.map((key) => press(key));
+  const yard = [
+    [0, 0],
+    [9000, 0],
+    [9000, 6000],
+    [0, 6000],
+  ] as const;
+  beforeEach(() => {
+    desk = { editor: createEditor(gardenWith({ units: "metric", yard }, salads)), marks: createMarks() };
+    desk.editor.getState().selectYard();
+  });
+
+  it("are held one after another and round, moved as one step, split and taken away", () => {
+    pressing("c", "c");
+    expect(desk.marks.getState().corner).toEqual({ id: null, index: 1 });
+    press("ArrowRight", { shiftKey: true });
+    pressing("ArrowUp", "ArrowUp");
+    expect(corners()[1]).toEqual([9100, -20]);
+    expect(labels()).toEqual(["Reshape the yard"]);
+    press("v");
+    expect(corners()).toHaveLength(5);
+    expect(corners()[2]).toEqual([9050, 2990]);
+    press("Delete");
+    expect(corners()).toHaveLength(4);
+    press("C", { shiftKey: true });
+    expect(desk.marks.getState().corner?.index).toBe(3);
+  });
+
+  it("refuse to cross the outline, and to leave fewer than three", () => {
+    pressing("c");
+    for (let i = 0; i < 70; i++) press("ArrowDown", { shiftKey: true });
+    expect(corners()[0]![1]).toBeLessThanOrEqual(6000);
+    expect(desk.editor.getState().message.text).toContain("cross");
+    for (let i = 0; i < 3; i++) pressing("c", "Delete");
+    expect(corners()).toHaveLength(3);
+  });
+
+  it("mean nothing of a thing whose corners are its shape's, nor after something else is chosen", () => {
+    pressing("c");
+    desk.editor.getState().select([salads.id]);
+    expect(press("c")).toBe(false);
+    press("ArrowRight");
+    expect(item("salads").at[0]).toBe(1010);
+    expect(corners()).toEqual(yard);
+  });
+});
+
 describe("what is said of a way", () => {
   it("tells each direction once, in the garden's units", () => {
-    expect(wayWords([304.8, -25.4], "us")).toBe("12 in right and 1 in up");
+    expect(wayWords([304.8, -25.4], "us")).toBe("1 ft right and 1 in up");
     expect(wayWords([-100, 0], "metric")).toBe("10 cm left");
     expect(wayWords([0, 0], "us")).toBe("");
   });

@@ -1,4 +1,4 @@
-import { type ItemId, type Op, type Point, subtract } from "../../../../src/index.ts";
+import { distance, type ItemId, type Op, type Point, subtract } from "../../../../src/index.ts";
 import { tellDone } from "../announce.ts";
 import type { Guide } from "../constraints.ts";
 import { type Desk, type Gesture, type Hand, tryPreview } from "../gesture.ts";
@@ -21,11 +21,15 @@ export interface Pull {
   pulledTo(to: Point, hand: Hand): Pulled;
 }
 
+/** Moved by less than this from where it was taken hold of, a handle has not been pulled, in pixels. */
+const STILL = 1.5;
+
 /** A gesture that pulls one handle: every size, turn and corner is one of these. */
 export function startPull(desk: Desk, pull: Pull, start: Hand): Gesture {
   const { editor, marks } = desk;
   const beside = subtract(pull.handle, start.plan);
   let last: Pulled | null = null;
+  let isBack = false;
   marks.setState({ held: pull.held });
   const letGo = () => marks.setState({ held: [], guides: [], readout: null });
 
@@ -36,10 +40,16 @@ export function startPull(desk: Desk, pull: Pull, start: Hand): Gesture {
       const pulled = pull.pulledTo(to, hand);
       if (!tryPreview(desk, pulled.ops)) return;
       last = pulled;
+      isBack = distance(hand.plan, start.plan) * editor.getState().view.scale < STILL;
       marks.setState({ guides: pulled.guides ?? [], readout: { at: to, text: pulled.text } });
     },
     end() {
       letGo();
+      // Brought back to where it was taken hold of: rounding alone is no change.
+      if (isBack) {
+        editor.getState().dropPreview();
+        return;
+      }
       editor.getState().commitPreview(pull.label);
       if (last) tellDone(editor, `${pull.label}: ${last.text}`);
     },

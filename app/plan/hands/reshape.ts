@@ -1,0 +1,36 @@
+import { type ItemId, nameOf, type Point } from "../../../src/index.ts";
+import { tellDone } from "./announce.ts";
+import type { Desk } from "./gesture.ts";
+import { type Cornered, corneredBy, pointOps, pointsOf } from "./gestures/corner.ts";
+import { leastPoints } from "./plan-points.ts";
+
+/** Takes a corner away, if enough are left for an outline or a line. */
+export function removeCorner(desk: Desk, id: ItemId | null, index: number): boolean {
+  const { editor, marks } = desk;
+  const { garden } = editor.getState();
+  const cornered = corneredBy(garden, id);
+  if (cornered === undefined) return false;
+  const points = pointsOf(garden, cornered);
+  const least = cornered ? leastPoints(cornered) : 3;
+  if (points.length <= least) {
+    editor.getState().say(`${least} corners are the least it can have`);
+    return true;
+  }
+  marks.setState({ corner: null });
+  reshape(desk, cornered, points.toSpliced(index, 1), "corner removed");
+  return true;
+}
+
+/** Gives a thing or the yard other corners, as one step; what no garden may hold is refused aloud. */
+export function reshape({ editor }: Desk, cornered: Cornered, points: readonly Point[], what: string) {
+  const { garden, commit, say } = editor.getState();
+  const name = cornered ? nameOf(cornered) : "the yard";
+  try {
+    commit(`Reshape ${name}`, pointOps(garden, cornered, points));
+    tellDone(editor, `${name}: ${what}`);
+  } catch (problem) {
+    // Without that corner the outline may cross itself; no garden may hold that.
+    if (!(problem instanceof RangeError)) throw problem;
+    say("The outline would cross itself");
+  }
+}
