@@ -171,6 +171,7 @@ describe("north", () => {
     expect(northWords(0)).toBe("straight up");
     expect(northWords(30)).toBe("30° right of up");
     expect(northWords(-20)).toBe("20° left of up");
+    expect(northWords(120)).toBe("120° right of up");
     expect(northWords(180)).toBe("straight down");
   });
   it("is read as typed, and refused otherwise", () => {
