@@ -4,8 +4,7 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { INCH } from "../units/length.ts";
 import { bedQuantities } from "./bed-quantities.ts";
 import { boardsOnSale, plannedCuts } from "./buy-boards.ts";
-import { greedyPlan } from "./cutting/greedy.ts";
-import { patternsCost, sortedJob } from "./cutting/job.ts";
+import { quickCost } from "./cutting/quick-cost.ts";
 import { frameParts } from "./frame-parts.ts";
 import { remembered } from "./remembered.ts";
 import { type Settings, settingsOf } from "./settings.ts";
@@ -172,11 +171,7 @@ const promising = remembered(
     stock: readonly Stock[],
     settings: Settings,
   ): Rectangle[] => {
-    const cost = (size: Rectangle): number => {
-      const { job } = sortedJob(piecesFor(bed, size, beds, settings), stock, settings.kerf);
-      const plan = greedyPlan(job);
-      return plan ? patternsCost(job, plan) : Number.POSITIVE_INFINITY;
-    };
+    const cost = (size: Rectangle) => quickCost(piecesFor(bed, size, beds, settings), stock, settings.kerf);
     const now = cost(shape);
     return smallerSizes(bed, shape, stock, settings)
       .filter((size) => worthwhile(now - cost(size), stock))

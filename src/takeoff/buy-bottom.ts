@@ -4,13 +4,14 @@ import { formatShort } from "../units/format-length.ts";
 import { INCH } from "../units/length.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { plannedCuts } from "./buy-boards.ts";
+import { quickCost } from "./cutting/quick-cost.ts";
 import { priceOf, type RollGood, staplesGood } from "./price-table.ts";
 import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import { fewestStrips, LAP_SOURCE } from "./roll-goods.ts";
 import type { Settings } from "./settings.ts";
 import { linerGoods, meshGoods, type SheetGoods } from "./sheet-goods.ts";
 import { inParts } from "./splice.ts";
-import type { CutPlan } from "./types.ts";
+import type { Piece, Stock } from "./types.ts";
 
 const STAPLES = practice("a staple every 4 in round the edge");
 const STAPLE_EVERY = 4 * INCH;
@@ -44,7 +45,7 @@ interface Covered {
   readonly length: number;
 }
 
-/** One width of roll for the whole garden, the width and lengths that come cheapest. */
+/** One width of roll for the whole garden: the one that comes cheapest by a quick look, then planned well. */
 function buySheets(
   beds: readonly BedQuantities[],
   goods: SheetGoods,
@@ -52,8 +53,10 @@ function buySheets(
   settings: Settings,
 ): Bill {
   const widths = [...groupedBy(goods.rolls, ({ width }) => `${width}`).values()];
-  const ways = widths.map((rolls) => planned(beds, goods, rolls, prices));
-  const best = ways.reduce((a, b) => (b.plan.cost < a.plan.cost - 1e-9 ? b : a));
+  const ways = widths.map((rolls) => laidFrom(beds, goods, rolls, prices));
+  const best = ways.reduce((a, b) => (b.cost < a.cost - 1e-9 ? b : a));
+  // Shears take nothing.
+  const plan = plannedCuts(best.pieces, best.stock, 0);
   const shares = sharesOf(
     best.covered,
     ({ quantities }) => quantities.bed.id,
@@ -62,19 +65,27 @@ function buySheets(
   const how = howLaid(best.covered, goods, best.rolls[0]!.width, settings);
   const purchases = best.rolls
     .map((good): Purchase => {
-      const quantity = best.plan.boards.filter(({ stock }) => stock.length === good.length).length;
+      const quantity = plan.boards.filter(({ stock }) => stock.length === good.length).length;
       return { part: "bottom", good, quantity, how, source: LAP_SOURCE, shares, filling: 0 };
     })
     .filter(({ quantity }) => quantity > 0);
   return { purchases, offered: goods.rolls };
 }
 
-function planned(
+interface Way {
+  readonly covered: readonly Covered[];
+  readonly rolls: readonly RollGood[];
+  readonly pieces: readonly Piece[];
+  readonly stock: readonly Stock[];
+  readonly cost: number;
+}
+
+function laidFrom(
   beds: readonly BedQuantities[],
   { lap, turnUp }: SheetGoods,
   rolls: readonly RollGood[],
   prices: GardenPrices,
-): { covered: readonly Covered[]; rolls: readonly RollGood[]; plan: CutPlan } {
+): Way {
   const longest = Math.max(...rolls.map(({ length }) => length));
   const covered = beds.map((quantities): Covered => {
     const [width, length] = quantities.extent;
@@ -88,8 +99,7 @@ function planned(
     label: quantities.name,
   }));
   const stock = rolls.map((good) => ({ length: good.length, price: priceOf(good, prices).price }));
-  // Shears take nothing.
-  return { covered, rolls, plan: plannedCuts(pieces, stock, 0) };
+  return { covered, rolls, pieces, stock, cost: quickCost(pieces, stock, 0) };
 }
 
 function howLaid(

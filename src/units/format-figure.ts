@@ -7,13 +7,16 @@ const CUBIC_FEET_PER_CUBIC_YARD = 27;
 /** Exact since 1959. */
 const KG_PER_POUND = 0.45359237;
 
+// Made once: making one takes longer than all the rest of a takeoff's line.
+const WITH_DECIMALS = [0, 1, 2].map((most) => new Intl.NumberFormat("en", { maximumFractionDigits: most }));
+
 /** Three figures that count, never more than two decimals: 3.25, 29.6, 842. */
 function figure(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`not a figure: ${value}`);
   const size = Math.abs(value);
   const decimals = size < 10 ? 2 : size < 100 ? 1 : 0;
   // "-0" would be read as a loss.
-  const text = value.toLocaleString("en", { maximumFractionDigits: decimals });
+  const text = WITH_DECIMALS[decimals]!.format(value);
   return text === "-0" ? "0" : text;
 }
 

@@ -7,7 +7,7 @@ import { type Effort, searched } from "./search.ts";
 import { totalsOf } from "./totals.ts";
 
 /** Enough to prove the job of a bed or two, never enough to be felt while a bed is dragged. */
-const AT_ONCE: Effort = { steps: 4_000, patterns: 2_000 };
+const AT_ONCE: Effort = { steps: 2_000, patterns: 400 };
 /** A second or so at the most. */
 const IN_DEPTH: Effort = { steps: 600_000, patterns: 40_000 };
 

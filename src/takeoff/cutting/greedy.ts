@@ -70,15 +70,18 @@ function fullest(job: Job, left: readonly number[], first: number, capacity: num
   let best: number[] = [];
   let bestRoom = Number.POSITIVE_INFINITY;
   for (let second = first; second < job.sizes.length; second++) {
-    const counts = job.sizes.map(() => 0);
+    if (left[second] === 0) continue;
+    const counts = new Array<number>(job.sizes.length).fill(0);
     counts[first] = 1;
     let room = capacity - job.sizes[first]!;
-    for (const index of [second, ...job.sizes.keys()]) {
+    const take = (index: number): void => {
       const n = Math.min(left[index]! - counts[index]!, Math.floor(room / job.sizes[index]!));
-      if (n <= 0) continue;
+      if (n <= 0) return;
       counts[index]! += n;
       room -= n * job.sizes[index]!;
-    }
+    };
+    take(second);
+    for (let index = first; index < job.sizes.length; index++) take(index);
     if (room < bestRoom - 1e-9) [best, bestRoom] = [counts, room];
   }
   return best;

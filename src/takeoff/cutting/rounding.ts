@@ -9,7 +9,7 @@ import type { Job, Pattern } from "./job.ts";
  */
 export function roundedPlan(job: Job, { used }: Relaxed): Pattern[] | null {
   // Where to round up is a matter of luck, so several thresholds are tried.
-  const plans = [0.3, 0.5, 0.7, 0.9, 1].map((up) => roundedAt(job, used, up)).filter((plan) => plan !== null);
+  const plans = [0.5, 0.8, 1].map((up) => roundedAt(job, used, up)).filter((plan) => plan !== null);
   const cost = (plan: readonly Pattern[]) => plan.reduce((sum, p) => sum + job.stock[p.stock]!.price, 0);
   return plans.length === 0 ? null : plans.reduce((a, b) => (cost(b) < cost(a) ? b : a));
 }

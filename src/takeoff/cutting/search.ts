@@ -68,11 +68,18 @@ function cover(
   const holding = job.sizes.map((_, size) => list.filter(({ counts }) => counts[size]! > 0));
   const left = [...job.demand];
   const boardsLeft = job.stock.map(({ limit }) => limit);
-  const seen = new Map<string, number>();
+  const stateOf = stateNumbers(job, list.length);
+  const seen = new Map<number | string, number>();
   const chosen: Candidate[] = [];
   let budget = mostWaste;
   let plan: Plan | null = null;
   let stepsLeft = steps;
+
+  const wasteWith = ({ counts, waste }: Candidate): number => {
+    let total = waste;
+    for (let j = 0; j < left.length; j++) total += Math.max(0, counts[j]! - left[j]!) * worth[j]!;
+    return total;
+  };
 
   const go = (size: number, from: number, waste: number): void => {
     let at = size;
@@ -85,7 +92,7 @@ function cover(
       budget = Math.min(budget, plan.cost - bound - 1e-7);
       return;
     }
-    const state = `${left.join()};${boardsLeft.join()};${start}`;
+    const state = stateOf(left, boardsLeft, start);
     const before = seen.get(state);
     if (before !== undefined && before <= waste + 1e-9) return;
     seen.set(state, waste);
@@ -97,22 +104,35 @@ function cover(
       if (waste + pattern.waste > budget) return;
       if (--stepsLeft < 0) return;
       if (boardsLeft[pattern.stock]! <= 0) continue;
-      let total = waste + pattern.waste;
-      const taken = pattern.counts.map((n, j) => {
-        const used = Math.min(n, left[j]!);
-        total += (n - used) * worth[j]!;
-        return used;
-      });
+      const total = waste + wasteWith(pattern);
       if (total > budget) continue;
-      for (const [j, n] of taken.entries()) left[j]! -= n;
+      const taken = pattern.counts.map((n, j) => Math.min(n, left[j]!));
+      for (let j = 0; j < taken.length; j++) left[j]! -= taken[j]!;
       boardsLeft[pattern.stock]!--;
       chosen.push(pattern);
       go(at, i, total);
       chosen.pop();
       boardsLeft[pattern.stock]!++;
-      for (const [j, n] of taken.entries()) left[j]! += n;
+      for (let j = 0; j < taken.length; j++) left[j]! += taken[j]!;
     }
   };
   go(0, 0, 0);
   return { plan, complete: stepsLeft >= 0, stepsLeft: Math.max(0, stepsLeft) };
+}
+
+/**
+ * A number for each state of the search, where there are few enough of them to be told apart by one; text otherwise.
+ */
+function stateNumbers(job: Job, patterns: number) {
+  const limited = [...job.stock.keys()].filter((i) => Number.isFinite(job.stock[i]!.limit));
+  const states =
+    job.demand.reduce((product, count) => product * (count + 1), patterns + 1) *
+    limited.reduce((product, i) => product * (job.stock[i]!.limit + 1), 1);
+  return (left: readonly number[], boardsLeft: readonly number[], start: number): number | string => {
+    if (states > Number.MAX_SAFE_INTEGER) return `${left.join()};${boardsLeft.join()};${start}`;
+    let state = start;
+    for (let j = 0; j < left.length; j++) state = state * (job.demand[j]! + 1) + left[j]!;
+    for (const i of limited) state = state * (job.stock[i]!.limit + 1) + boardsLeft[i]!;
+    return state;
+  };
 }
