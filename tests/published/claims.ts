@@ -4,6 +4,11 @@
  */
 export const CLAIMS: Readonly<Record<string, readonly string[]>> = {
   "reach.test.ts": ["AC-20", "AC-22", "AC-23", "AC-33"],
+  "wheelchair.test.ts": [
+    ...["AC-01", "AC-02", "AC-03", "AC-04", "AC-05", "AC-06", "AC-07", "AC-08", "AC-09", "AC-10", "AC-11"],
+    ...["AC-12", "AC-13", "AC-14", "AC-15", "AC-16", "AC-17", "AC-18", "AC-19", "AC-21", "AC-24", "AC-25"],
+    ...["AC-26", "AC-27", "AC-28", "AC-29", "AC-30", "AC-31", "AC-32"],
+  ],
   "lead.test.ts": ["LD-PB", "LD-PB2"],
   "trees.test.ts": ["TR-01", "TR-02", "TR-03"],
   "timber.test.ts": [
