@@ -11,6 +11,8 @@ interface LedgerState {
   readonly cardOpen: boolean;
   /** A limit that the Site leaf is asked to show. */
   readonly wantedLimit: LimitId | null;
+  /** Label of the way out that is being tried: the figures are those it would lead to. */
+  readonly trying: string | null;
   drawTo(stop: Stop): void;
   openCard(open: boolean): void;
   wantLimit(limit: LimitId | null): void;
@@ -21,6 +23,7 @@ export const useLedger = create<LedgerState>()((set) => ({
   stop: "low",
   cardOpen: false,
   wantedLimit: null,
+  trying: null,
   drawTo: (stop) => set({ stop }),
   openCard: (cardOpen) => set({ cardOpen }),
   wantLimit: (wantedLimit) => set({ wantedLimit }),

@@ -21,6 +21,10 @@ const snags = [wide, far, wasteful];
 
 const button = (name: string | RegExp) => screen.getByRole("button", { name });
 
+const user = userEvent.setup();
+const pointAt = (target: Element, x: number, y: number) =>
+  user.pointer({ target, coords: { x, y, clientX: x, clientY: y } });
+
 describe("the Snags leaf", () => {
   beforeEach(() => onTheBoard(garden, { snags }));
   afterEach(cleanup);
@@ -92,11 +96,31 @@ describe("the Snags leaf", () => {
     await userEvent.unhover(button("Shift 2 in right"));
     expect(useEditor.getState().draft).toBeNull();
 
-    await userEvent.hover(button("Shift 2 in right"));
+    await pointAt(button("Shift 2 in right"), 40, 50);
     expect(useEditor.getState().draft).not.toBeNull();
     unmount();
     expect(useEditor.getState().draft).toBeNull();
     expect(useEditor.getState().past).toHaveLength(0);
+  });
+
+  it("does not try what slides under a pointer at rest", async () => {
+    render(<Ledger />);
+    await pointAt(button("Shift 2 in right"), 40, 50);
+    await pointAt(button(/118 ft/), 44, 90);
+    expect(useEditor.getState().draft).toBeNull();
+    // The list has moved; the pointer has not.
+    await pointAt(button("Shift 3 in down"), 44, 90);
+    expect(useEditor.getState().draft).toBeNull();
+    await pointAt(button("Shift 2 in right"), 45, 90);
+    expect(useEditor.getState().draft?.items[0]?.at).toEqual([750, 900]);
+  });
+
+  it("says that the figures are those of the way out being tried", async () => {
+    render(<Ledger />);
+    await userEvent.hover(button("Shift 2 in right"));
+    expect(screen.getByText("with “Shift 2 in right”")).toBeTruthy();
+    await userEvent.unhover(button("Shift 2 in right"));
+    expect(screen.getByText("1 should fix · 1 worth knowing")).toBeTruthy();
   });
 
   it("leaves the draft of a gesture alone", async () => {

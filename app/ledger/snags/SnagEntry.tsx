@@ -1,4 +1,4 @@
-import { useEffect, useRef } from "react";
+import { type PointerEvent, useEffect, useRef } from "react";
 import type { Snag, WayOut } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { GRADE_WORDS, GradeMark } from "../GradeMark.tsx";
@@ -7,13 +7,16 @@ import { SourceLine } from "./SourceLine.tsx";
 interface Props {
   readonly snag: Snag;
   readonly active: boolean;
+  /** The keyboard is on a way out. */
   readonly onTry: (way: WayOut) => void;
+  /** The mouse has come upon one. */
+  readonly onPoint: (way: WayOut, event: PointerEvent) => void;
   readonly onLeave: () => void;
   readonly onTake: (way: WayOut) => void;
 }
 
 /** One snag: its grade, what is wrong and by how much, the ways out, where the limit comes from. */
-export function SnagEntry({ snag, active, onTry, onLeave, onTake }: Props) {
+export function SnagEntry({ snag, active, onTry, onPoint, onLeave, onTake }: Props) {
   const entry = useRef<HTMLLIElement>(null);
 
   useEffect(() => {
@@ -46,7 +49,7 @@ export function SnagEntry({ snag, active, onTry, onLeave, onTake }: Props) {
                 key={way.label}
                 type="button"
                 className="button"
-                onPointerEnter={(event) => event.pointerType === "mouse" && onTry(way)}
+                onPointerEnter={(event) => event.pointerType === "mouse" && onPoint(way, event)}
                 onPointerLeave={onLeave}
                 onFocus={(event) => event.currentTarget.matches(":focus-visible") && onTry(way)}
                 onBlur={onLeave}

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { type PointerEvent, useEffect, useRef, useState } from "react";
 import type { Garden, Snag, WayOut } from "../../../src/index.ts";
 import { useFindings } from "../../live/findings.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -19,6 +19,7 @@ export function SnagsLeaf() {
   const [held, setHeld] = useState<Held | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const list = useRef<HTMLUListElement>(null);
+  const spot = useRef<readonly [number, number] | null>(null);
 
   // While a way out is tried the plan and the figures above show what it would do. The list itself stays, or the
   // button would be gone from under the pointer.
@@ -31,6 +32,12 @@ export function SnagsLeaf() {
     setHeld({ garden, snags });
     tryOut(way);
   };
+  // A list that grows shorter slides another button under a pointer at rest; nobody has pointed at that.
+  const noteSpot = ({ clientX, clientY }: PointerEvent) => {
+    spot.current = [clientX, clientY];
+  };
+  const movedTo = ({ clientX, clientY }: PointerEvent) =>
+    spot.current?.[0] !== clientX || spot.current[1] !== clientY;
   const onLeave = () => {
     leaveOff();
     setHeld(null);
@@ -55,13 +62,21 @@ export function SnagsLeaf() {
         </p>
       ) : null}
       {snags.length === 0 ? <NothingWrong /> : null}
-      <ul className="snags" ref={list} tabIndex={-1} aria-label="Snags, most serious first">
+      <ul
+        className="snags"
+        ref={list}
+        tabIndex={-1}
+        aria-label="Snags, most serious first"
+        onPointerMove={noteSpot}
+        onPointerDown={noteSpot}
+      >
         {snags.map((snag) => (
           <SnagEntry
             key={snag.key}
             snag={snag}
             active={snag.key === activeSnag}
             onTry={onTry}
+            onPoint={(way, event) => movedTo(event) && onTry(way)}
             onLeave={onLeave}
             onTake={onTake}
           />
