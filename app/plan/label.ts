@@ -162,18 +162,6 @@ function openingLabel(
   const turn = readable(item.turn);
   const gap = height / 2 + 7;
   const at = toScreen(view, placed([0, (away * gap) / view.scale], item.at, item.turn));
-  // Words wider than the opening would run over the wall beside it; lying level they only need room to one side.
-  if (Math.abs(turn) > 45 && width > opening) {
-    const [outX] = placed([0, away], [0, 0], item.turn);
-    const beside = toScreen(view, item.at);
-    return {
-      lines: [{ text, letters }],
-      at: [beside[0] + Math.sign(outX) * (width / 2 + 8), beside[1]],
-      turn: 0,
-      width,
-      height,
-    };
-  }
   return { lines: [{ text, letters }], at, turn, width, height };
 }
 

@@ -1,4 +1,4 @@
-import { type Box, boundsOf, type Garden, outlineOf, type Point } from "../../src/index.ts";
+import { type Box, boundsOf, type Garden, outlineOf, type Point, placed } from "../../src/index.ts";
 import { type Editor, shownGarden } from "../store/editor.ts";
 import { usePlanSize } from "./plan-size.ts";
 import { RULER } from "./rulers/ruler-size.ts";
@@ -16,6 +16,7 @@ export function extentOf(garden: Garden): Box {
   const points: Point[] = [...garden.yard];
   for (const item of garden.items) {
     if ("shape" in item) points.push(...outlineOf(item));
+    else if ("points" in item) points.push(...item.points.map((point) => placed(point, item.at, item.turn)));
     else points.push(item.at);
   }
   return boundsOf(points);

@@ -14,14 +14,15 @@ export interface SnagMark {
 }
 
 export const MARK_RADIUS = 9;
-const OUTSIDE = 4;
+const OUTSIDE = 11;
+const OFF_CORNER = 14;
 const APART = 2 * MARK_RADIUS + 3;
 /** On a small plan with many snags the least serious go without a mark; the ledger has them all. */
 const MOST_MARKS = 120;
 const MOST_PLACES = 48;
 
 /**
- * Gives each snag a place for its mark: at a corner of what it is about, or beside the gap it is about; clear of the
+ * Gives each snag a place for its mark: near a corner of what it is about, or beside the gap it is about; clear of the
  * labels and of one another. The most serious choose first.
  * @param snags most serious first
  * @returns in the order given, without those that have no place left near what they are about
@@ -92,7 +93,7 @@ function round([x, y]: Point): Point[] {
   });
 }
 
-/** On the corners of an outline, upper right first, then along its upper edge and down its sides. */
+/** Near the corners of an outline, upper right first, then along its upper edge and down its sides. */
 function roundOutline(ring: readonly Point[]): Point[] {
   const xs = ring.map(([x]) => x);
   const ys = ring.map(([, y]) => y);
@@ -103,10 +104,10 @@ function roundOutline(ring: readonly Point[]): Point[] {
     [right, bottom],
     [left, bottom],
   ];
-  // A little outside: the words in a narrow thing reach nearly to its edges.
+  // Outside the edge, for words in a narrow thing reach nearly to it; and off the corner, where its handle would be.
   const corners = box.map((corner, i) => {
     const [x, y] = nearestOf(ring, corner);
-    return [x + (i % 2 === 0 ? OUTSIDE : -OUTSIDE), y + (i < 2 ? -OUTSIDE : OUTSIDE)] as const;
+    return [x + (i % 2 === 0 ? -OFF_CORNER : OFF_CORNER), y + (i < 2 ? -OUTSIDE : OUTSIDE)] as const;
   });
   const [upperRight, upperLeft, lowerRight, lowerLeft] = corners as [Point, Point, Point, Point];
   return [

@@ -10,7 +10,7 @@ import { snagMarkPlaces } from "../../app/plan/snag-marks.ts";
 import { toPlan, toScreen } from "../../app/plan/viewport.ts";
 import { useEditor } from "../../app/store/use-editor.ts";
 import { emptyGarden, type Garden, itemId, type Point, type Snag } from "../../src/index.ts";
-import { bed, gardenWith } from "../helpers/garden-of.ts";
+import { bed, gardenWith, thing } from "../helpers/garden-of.ts";
 
 const yard: Garden["yard"] = [
   [1000, 500],
@@ -173,6 +173,14 @@ describe("the plan", () => {
     expect(extentOf(garden)).toEqual({ minX: 1000, minY: 500, maxX: 11_000, maxY: 7500 });
     const beyond = gardenWith({ yard }, bed("roots", { x: 12_000, y: 2000, w: 1300, h: 2500 }));
     expect(extentOf(beyond).maxX).toBe(13_300);
+    const fence = thing("fence", "fence", {
+      at: [12_500, 0],
+      points: [
+        [0, 0],
+        [0, 9100],
+      ],
+    });
+    expect(extentOf(gardenWith({ yard }, fence))).toMatchObject({ minY: 0, maxX: 12_500, maxY: 9100 });
     fitView(useEditor, { width: 0, height: 0 });
     expect(view().scale).toBeGreaterThan(0);
   });
@@ -269,8 +277,8 @@ describe("the marks of snags", () => {
       ],
       close,
     );
-    // The upper right corner, four px outside at 0.1 px a millimetre.
-    expect(marks[0]?.at).toEqual([4240, 1960]);
+    // The upper right corner, 14 px along the edge and 11 px above it, at 0.1 px a millimetre.
+    expect(marks[0]?.at).toEqual([4060, 1890]);
     expect(marks[1]?.pixel).toEqual([445, 300]);
   });
 

@@ -137,9 +137,6 @@ function paintRoute(
   ctx.lineJoin = "round";
   ctx.lineCap = "butt";
   traceLine(pen, points);
-  ctx.save();
-  rule(pen, { colour: INK.sheet, width: 5 });
-  ctx.restore();
   rule(pen, { colour, width: 2, dash });
   const letters: Letters = { ...LETTERS.size, weight: 600, colour };
   const line = points.map((point) => toScreen(pen.view, point));
