@@ -23,6 +23,15 @@ type Handlers = Pick<
 /** What drawn tools put down when they are dragged out or placed with Enter; the yard has nothing to put down. */
 const presetOf = (id: string): Preset | null => (isPreset(id) ? id : id === "ground-free" ? "ground" : null);
 
+/** A finger would cover what it carries: that is held this far above it, in pixels. */
+const ABOVE_FINGER = 44;
+
+function raised(event: PointerFacts): PointerFacts {
+  const { clientX, clientY, altKey, shiftKey, pointerType } = event;
+  const up = pointerType === "touch" ? ABOVE_FINGER : 0;
+  return { clientX, clientY: clientY - up, altKey, shiftKey, pointerType };
+}
+
 /** Dragging, tapping and placing by Enter, for each thing in the barrow. */
 export function useDragOut(): (id: string) => Handlers {
   const carrying = useRef<Carrying | null>(null);
@@ -55,7 +64,8 @@ export function useDragOut(): (id: string) => Handlers {
   const show = (preset: Preset, event: PointerFacts) => {
     cancelAnimationFrame(frame.current);
     frame.current = requestAnimationFrame(() => {
-      if (isOverBoard(event)) showPlaced(DESK, preset, handAt(DESK, event));
+      const held = raised(event);
+      if (isOverBoard(held)) showPlaced(DESK, preset, handAt(DESK, held));
       else hidePlaced(DESK);
     });
   };
@@ -83,7 +93,8 @@ export function useDragOut(): (id: string) => Handlers {
       if (!held?.out) return;
       cancelAnimationFrame(frame.current);
       dragged.current = true;
-      if (isOverBoard(nativeEvent)) putDown(DESK, held.preset, handAt(DESK, nativeEvent));
+      const at = raised(nativeEvent);
+      if (isOverBoard(at)) putDown(DESK, held.preset, handAt(DESK, at));
       else hidePlaced(DESK);
     },
     onPointerCancel() {

@@ -12,7 +12,9 @@ import { KIND_WORDS } from "./name-of.ts";
 export function describeItem(item: Item, units: Units): string {
   const word = shapeWord(item);
   const what = word === "" ? KIND_WORDS[item.kind] : `${word} ${KIND_WORDS[item.kind].toLowerCase()}`;
-  const named = `${what} ${item.name.trim()}`.trim();
+  const name = item.name.trim();
+  // A house called House is a house.
+  const named = name === "" || name.toLowerCase() === what.toLowerCase() ? what : `${what} ${name}`;
   const size = sizeOf(item, units);
   return size === "" ? named : `${named}, ${size}`;
 }

@@ -36,6 +36,7 @@ it.each<[Item, string]>([
   [gate("gate-1", { width: 3.5 * FOOT }), "Gate, 3 ft 6 in wide"],
   [door("door-1", { width: 3 * FOOT, kitchen: true }), "Door, 3 ft wide, to the kitchen"],
   [tap("tap-1", { name: "By the steps" }), "Tap By the steps"],
+  [tap("tap-1", { name: "tap" }), "Tap"],
 ])("describes a thing in words: %#", (item, words) => {
   expect(describeItem(item, "us")).toBe(words);
 });

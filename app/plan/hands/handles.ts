@@ -104,11 +104,14 @@ function corners(id: ItemId | null, points: readonly Point[], closed: boolean, p
   return [...held, ...between.flat()];
 }
 
-/** Above the thing as it is turned, clear of its outline by a fixed distance on the screen. */
+/**
+ * Above the thing as it is turned, clear of its outline by a fixed distance on the screen, and to the left of the
+ * middle, where the dimension line to the next thing above stands.
+ */
 function turnHandle(item: Item, pixels: number): Handle {
   const extent = "shape" in item ? outlineOf(item) : extentOf(item);
   const own = boundsOf(extent.map((point) => unplaced(point, item.at, item.turn)));
-  const x = (own.minX + own.maxX) / 2;
+  const x = own.minX + (own.maxX - own.minX) / 4;
   const stem = placed([x, own.minY], item.at, item.turn);
   return {
     does: "turn",

@@ -6,7 +6,15 @@ import { hitTest, nearness } from "../../../app/plan/hands/hit-test.ts";
 import { createMarks, NO_MARKS } from "../../../app/plan/hands/marks.ts";
 import { Press } from "../../../app/plan/hands/press.ts";
 import { createEditor } from "../../../app/store/editor.ts";
-import { type Garden, type Item, itemId, type Op, outlineOf, type Point } from "../../../src/index.ts";
+import {
+  type Garden,
+  type Item,
+  itemId,
+  type Op,
+  outlineOf,
+  type Point,
+  turnedAbout,
+} from "../../../src/index.ts";
 import {
   bed,
   door,
@@ -267,14 +275,14 @@ describe("pulling handles", () => {
   });
 
   it("turns by whole degrees, to the next 15 when near and always with Shift", () => {
-    for (const [to, even, turn] of [
-      [[2200, 1000], false, 27],
-      [[1900, 1000], false, 14 + 1],
-      [[2200, 1000], true, 30],
+    for (const [by, even, turn] of [
+      [26.4, false, 26],
+      [13.1, false, 15],
+      [26, true, 30],
     ] as const) {
       open(gardenOf(salads));
       state().select([salads.id]);
-      drag(handle("turn"), to, { even });
+      drag(handle("turn"), turnedAbout(handle("turn"), salads.at, by), { even });
       expect(itemOf("salads").turn).toBe(turn);
     }
   });
