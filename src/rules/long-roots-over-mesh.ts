@@ -1,4 +1,5 @@
 import { type Crop, cropById } from "../crops/crop-table.ts";
+import { cropWord } from "../crops/crop-word.ts";
 import { ROOT_RUN_SOURCES, rootRun } from "../crops/root-run.ts";
 import { frameOf } from "../garden/frame.ts";
 import { nameOf } from "../garden/name-of.ts";
@@ -37,7 +38,7 @@ export const longRootsOverMesh = defineRule({
         .filter((crop) => run(crop) > soilDepth + SAME_LENGTH);
       if (tooLong.length === 0) return [];
       const need = Math.max(...tooLong.map(run));
-      const names = listed(tooLong.map(({ name }) => name));
+      const names = listed(tooLong.map(cropWord));
       const out = new Set<string>(tooLong.map(({ id }) => id));
       return [
         {

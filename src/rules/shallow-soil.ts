@@ -1,4 +1,5 @@
 import { type Crop, cropById } from "../crops/crop-table.ts";
+import { cropWord } from "../crops/crop-word.ts";
 import { rootRun } from "../crops/root-run.ts";
 import { frameOf } from "../garden/frame.ts";
 import { type GroundUnder, isHard } from "../garden/ground-under.ts";
@@ -52,12 +53,7 @@ export const shallowSoil = defineRule({
         formatShort(depth, units),
       );
       const forWhat =
-        tooDeep.length > 0
-          ? `for ${listedOrCounted(
-              tooDeep.map(({ name }) => name),
-              "crops",
-            )}`
-          : below.words;
+        tooDeep.length > 0 ? `for ${listedOrCounted(tooDeep.map(cropWord), "crops")}` : below.words;
       return [
         {
           itemIds: [bed.id],
@@ -106,10 +102,7 @@ function withoutCrops(bed: Bed, tooDeep: readonly Crop[], soilDepth: number, bel
   const crops = bed.crops.filter((id) => !out.has(id));
   return [
     {
-      label: `Leave out ${listedOrCounted(
-        tooDeep.map(({ name }) => name),
-        "crops",
-      )}`,
+      label: `Leave out ${listedOrCounted(tooDeep.map(cropWord), "crops")}`,
       ops: [{ op: "set", id: bed.id, changes: { crops } }],
     },
   ];

@@ -24,14 +24,14 @@ testRule(longRootsOverMesh, {
     "carrots with 12 in above the mesh": {
       garden: of(12 * INCH, ["carrot", "tomato"]),
       measured: [304.8],
-      title: "Roots: mesh stops the roots of Carrot",
-      waysOut: ["Make the wall 18 in high", "Leave out Carrot"],
+      title: "Roots: mesh stops the roots of carrot",
+      waysOut: ["Make the wall 18 in high", "Leave out carrot"],
     },
     "one tolerance too little": { garden: of(18 * INCH - 0.6, ["carrot"]), measured: [456.6], waysOut: 2 },
     "parsnips as well, by the longer of the two": {
       garden: of(500, ["carrot", "parsnip"]),
       measured: [500],
-      waysOut: ["Make the wall 24 in high", "Leave out Parsnip"],
+      waysOut: ["Make the wall 24 in high", "Leave out parsnip"],
     },
   },
 });

@@ -74,8 +74,8 @@ testRule(shallowSoil, {
         bed("salads", { name: "Squash", wall: twoBySix(3), crops: ["tomato", "lettuce-leaf"] }),
       ),
       measured: [16.5 * INCH],
-      title: "Squash: soil 7½ in too shallow for Tomato",
-      waysOut: ["Two courses higher", "Leave out Tomato"],
+      title: "Squash: soil 7½ in too shallow for tomato",
+      waysOut: ["Two courses higher", "Leave out tomato"],
     },
     "a bed that is not filled high enough": {
       garden: gardenOf(paving, bed("salads", { wall: twoBySix(3), fill: { belowRim: 6 * INCH } })),
@@ -91,7 +91,7 @@ testRule(shallowSoil, {
         }),
       ),
       measured: [400],
-      waysOut: ["One course higher", "Leave out Asparagus (perennial)"],
+      waysOut: ["One course higher", "Leave out asparagus"],
     },
     "a mound on ground that roots must not enter": {
       garden: gardenWith(
