@@ -3,7 +3,7 @@ import type { Garden, Gardener } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
 import { bandsAbout } from "../geometry/band.ts";
-import { difference, regionsOf } from "../geometry/clip.ts";
+import { difference, offset, regionsOf } from "../geometry/clip.ts";
 import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
 import { contains, ringArea, signedArea } from "../geometry/ring.ts";
 import type { Point, Region, Ring } from "../geometry/types.ts";
@@ -73,20 +73,34 @@ const samePiece = (a: StandingPiece, b: StandingPiece): boolean =>
   a === b ||
   (a.from[0] === b.from[0] && a.from[1] === b.from[1] && a.to[0] === b.to[0] && a.to[1] === b.to[1]);
 
-function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number) {
+/** The soil of a bed that is farther than `reach` mm from every one of some stretches of its edge. */
+export function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number) {
   const soil = frameOf(bed).inside;
   const farthest: Farthest = farthestFrom(soil, standing) ?? { at: bed.at, distance: 0 };
   if (farthest.distance <= reach + SAME_LENGTH)
     return { standing, farthest, outOfReach: [], outOfReachAreaMm2: 0 };
-  const hull = soil.flat();
-  const bands = standing.flatMap((stretch) => bandsAbout(stretch, reach, hull));
-  const rings = bands.length > 0 ? difference(soil, bands) : soil;
+  const rings = ringsBeyond(bed, standing, reach);
   return {
     standing,
     farthest,
     outOfReach: regionsOf(rings.filter(isMoreThanAHair), contains) satisfies Region[],
     outOfReachAreaMm2: rings.reduce((sum, ring) => sum + signedArea(ring), 0),
   };
+}
+
+function ringsBeyond(bed: Bed, standing: readonly Stretch[], reach: number): readonly Ring[] {
+  const { outside, inside, wallThickness } = frameOf(bed);
+  // Open all round, what is left is the bed drawn in by the reach (and by no less than twice a mitred wall).
+  if (isAllRound(standing, outside) && reach > 2 * wallThickness) return offset([outside], -reach, "round");
+  const corners = inside.flat();
+  const bands = standing.flatMap((stretch) => bandsAbout(stretch, reach, corners));
+  return bands.length > 0 ? difference(inside, bands) : inside;
+}
+
+function isAllRound([only, another]: readonly Stretch[], outside: Ring): boolean {
+  if (!only || another || only.length !== outside.length + 1) return false;
+  const [start, end] = [only[0]!, only.at(-1)!];
+  return start[0] === end[0] && start[1] === end[1];
 }
 
 /** Where two reaches just meet, clipping leaves hairs a thousandth of a millimetre thin: nothing to draw. */

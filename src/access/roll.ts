@@ -51,25 +51,27 @@ export function takenBy(
   const aSide = (ay - y) * ux - (ax - x) * uy;
   const bSide = (by - y) * ux - (bx - x) * uy;
   if (Math.min(aSide, bSide) >= distance || Math.max(aSide, bSide) <= -distance) return null;
-  const spans = [
-    nearEnd(a, aSide, distance),
-    nearEnd(b, bSide, distance),
-    besides(a, aSide, b, bSide, distance),
-  ];
-  const there = spans.filter(([from, to]) => from < to);
-  return there.length === 0
-    ? null
-    : [Math.min(...there.map(([from]) => from)), Math.max(...there.map(([, to]) => to))];
+  let from = Infinity;
+  let to = -Infinity;
+  const include = (low: number, high: number) => {
+    if (low >= high) return;
+    from = Math.min(from, low);
+    to = Math.max(to, high);
+  };
+  if (Math.abs(aSide) < distance) {
+    const spread = Math.sqrt(distance * distance - aSide * aSide);
+    include(a - spread, a + spread);
+  }
+  if (Math.abs(bSide) < distance) {
+    const spread = Math.sqrt(distance * distance - bSide * bSide);
+    include(b - spread, b + spread);
+  }
+  include(...besides(a, aSide, b, bSide, distance));
+  return from < to ? [from, to] : null;
 }
 
 const NONE: Span = [0, 0];
 const ALL: Span = [-Infinity, Infinity];
-
-function nearEnd(along: number, side: number, distance: number): Span {
-  if (Math.abs(side) >= distance) return NONE;
-  const spread = Math.sqrt(distance * distance - side * side);
-  return [along - spread, along + spread];
-}
 
 /** The part of the roll whose foot falls on the segment between its ends, and nearer than the distance. */
 function besides(a: number, aSide: number, b: number, bSide: number, distance: number): Span {

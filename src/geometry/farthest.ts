@@ -11,6 +11,9 @@ export interface Farthest {
 
 /** How far the answer may fall short of the true one, mm. */
 const EXACT_TO = 0.1;
+/** The same among so many segments that they must be the chords of a round, which are up to 1 mm off it themselves. */
+const ROUND_EXACT_TO = 0.5;
+const ROUND_FROM = 24;
 
 /** A segment from (ax, ay) by (dx, dy); `perSquare` is 1 over its length squared, 0 for a mere point. */
 interface Segment {
@@ -28,8 +31,8 @@ interface Piece {
 }
 
 /**
- * The place on some ground that is farthest from the nearest of some lines: to 0.1 mm, and exact in a strip between two
- * parallel ones.
+ * The place on some ground that is farthest from the nearest of some lines: to 0.1 mm (0.5 mm for rounds), and exact in a
+ * strip between two parallel ones.
  *
  * Branch and bound over convex pieces. The distance to a segment is a convex function, and so is the mean of the
  * distances to two: on a convex piece neither is anywhere greater than at a corner. No place is farther from the nearest
@@ -56,20 +59,25 @@ const segmentsOf = (line: readonly Point[]): Segment[] =>
     return { ax, ay, dx, dy, perSquare: square === 0 ? 0 : 1 / square };
   });
 
-function distanceTo([px, py]: Point, { ax, ay, dx, dy, perSquare }: Segment): number {
-  const [ex, ey] = [px - ax, py - ay];
-  const along = (ex * dx + ey * dy) * perSquare;
-  const t = Math.max(0, Math.min(1, along));
-  return Math.sqrt((ex - t * dx) ** 2 + (ey - t * dy) ** 2);
+function distanceTo(point: Point, { ax, ay, dx, dy, perSquare }: Segment): number {
+  const ex = point[0] - ax;
+  const ey = point[1] - ay;
+  let t = (ex * dx + ey * dy) * perSquare;
+  t = t < 0 ? 0 : Math.min(t, 1);
+  const x = ex - t * dx;
+  const y = ey - t * dy;
+  return Math.sqrt(x * x + y * y);
 }
 
 class Search {
   readonly #queue = new FlatQueue<Piece>();
   readonly #segments: readonly Segment[];
+  readonly #exactTo: number;
   #best: Farthest;
 
   constructor(segments: readonly Segment[], start: Point) {
     this.#segments = segments;
+    this.#exactTo = segments.length < ROUND_FROM ? EXACT_TO : ROUND_EXACT_TO;
     this.#best = { at: start, distance: 0 };
   }
 
@@ -77,7 +85,7 @@ class Search {
     for (const corners of pieces) this.#consider(corners, this.#segments);
     for (;;) {
       const most = -(this.#queue.peekValue() ?? Infinity);
-      const piece = most > this.#best.distance + EXACT_TO ? this.#queue.pop() : undefined;
+      const piece = most > this.#best.distance + this.#exactTo ? this.#queue.pop() : undefined;
       if (!piece) return this.#best;
       this.#split(piece);
     }
@@ -90,35 +98,53 @@ class Search {
     for (const half of halves(corners, axis, middle)) this.#consider(half, nearest);
   }
 
-  /** Takes note of the piece's middle and corners, and queues it if a place inside may be farther. */
+  /** Takes note of the piece's middle, and looks closer if a place inside may be farther than the best yet. */
   #consider(corners: Ring, segments: readonly Segment[]): void {
     if (corners.length < 3) return;
     const centre = middleOf(corners);
-    const fromCentre = segments.map((segment) => distanceTo(centre, segment));
-    const closest = fromCentre.indexOf(Math.min(...fromCentre));
+    const fromCentre = new Float64Array(segments.length);
+    let closest = 0;
+    for (let i = 0; i < segments.length; i++) {
+      fromCentre[i] = distanceTo(centre, segments[i]!);
+      if (fromCentre[i]! < fromCentre[closest]!) closest = i;
+    }
     this.#note(centre, fromCentre[closest]!);
 
-    const fromClosest = corners.map((corner) => distanceTo(corner, segments[closest]!));
-    let most = Math.max(...fromClosest);
-    if (most <= this.#best.distance + EXACT_TO) return;
-    const radius = Math.max(...corners.map(([x, y]) => Math.hypot(x - centre[0], y - centre[1])));
-    const nearest = segments.filter((_, i) => fromCentre[i]! - radius <= most);
+    const fromClosest = new Float64Array(corners.length);
+    let [most, radius] = [0, 0];
+    for (let i = 0; i < corners.length; i++) {
+      const corner = corners[i]!;
+      fromClosest[i] = distanceTo(corner, segments[closest]!);
+      most = Math.max(most, fromClosest[i]!);
+      radius = Math.max(radius, Math.hypot(corner[0] - centre[0], corner[1] - centre[1]));
+    }
+    if (most <= this.#best.distance + this.#exactTo) return;
+    this.#bound(
+      { corners, nearest: segments.filter((_, i) => fromCentre[i]! - radius <= most) },
+      fromClosest,
+      most,
+    );
+  }
 
-    const nearestAt = [...fromClosest];
+  /** Takes note of the piece's corners, and queues it unless the means of two distances bound it well enough. */
+  #bound(piece: Piece, fromClosest: Float64Array, start: number): void {
+    const { corners, nearest } = piece;
+    const nearestAt = fromClosest.slice();
+    let most = start;
     for (const segment of nearest) {
-      let [greatest, greatestMean] = [0, 0];
+      let greatest = 0;
+      let greatestMean = 0;
       for (let i = 0; i < corners.length; i++) {
         const away = distanceTo(corners[i]!, segment);
-        greatest = Math.max(greatest, away);
-        greatestMean = Math.max(greatestMean, (away + fromClosest[i]!) / 2);
-        nearestAt[i] = Math.min(nearestAt[i]!, away);
+        const mean = (away + fromClosest[i]!) / 2;
+        if (away > greatest) greatest = away;
+        if (mean > greatestMean) greatestMean = mean;
+        if (away < nearestAt[i]!) nearestAt[i] = away;
       }
       most = Math.min(most, greatest, greatestMean);
     }
-    corners.forEach((corner, i) => {
-      this.#note(corner, nearestAt[i]!);
-    });
-    if (most > this.#best.distance + EXACT_TO) this.#queue.push({ corners, nearest }, -most);
+    for (let i = 0; i < corners.length; i++) this.#note(corners[i]!, nearestAt[i]!);
+    if (most > this.#best.distance + this.#exactTo) this.#queue.push(piece, -most);
   }
 
   #note(at: Point, distance: number): void {

@@ -115,8 +115,8 @@ describe("gapsOf", () => {
     expect(gapsOf(gardenOf())).toEqual([]);
   });
 
-  it("loses no pair and invents none: all pairs measured one by one, by JSTS, in 60 gardens", () => {
-    for (let seed = 1; seed <= 60; seed++) {
+  it("loses no pair and invents none: all pairs measured one by one, by JSTS, in 30 gardens", () => {
+    for (let seed = 1; seed <= 30; seed++) {
       const scene = seed % 3 === 0 ? tangledScene : seed % 3 === 1 ? denseScene : rowsScene;
       const garden = { ...scene(8, seed), yard: WIDE_YARD };
       const solid = obstaclesOf(garden);
