@@ -10,6 +10,7 @@ import { hosesOf, type Routes } from "./routes.ts";
 import { roomToStand } from "./standing.ts";
 import type { Access, Route } from "./types.ts";
 import { waysOf } from "./ways.ts";
+import { wheelchairAccess } from "./wheelchair.ts";
 
 /**
  * Who can get where in a garden, how wide, how far, and what can be reached from there.
@@ -48,7 +49,7 @@ export function access(garden: Garden): Access {
         },
       };
     }),
-    wheelchair: null,
+    wheelchair: garden.gardener.wheelchair ? wheelchairAccess(garden, ways, limits) : null,
   };
 }
 

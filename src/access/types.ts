@@ -91,13 +91,30 @@ export interface WheelchairAccess {
   }[];
   /** Short pinches on the widest ways: width, length along the way, and the run to the next pinch. */
   readonly pinches: readonly {
+    readonly bed: ItemId;
     readonly gap: Gap;
     readonly run: number;
     readonly toNext: number | null;
   }[];
+  /** Ground along the way to each bed that is soft or steep: one for each bed and piece of ground, where it is worst. */
+  readonly ground: readonly WayGround[];
   /** Longest run of way narrower than a passing space without one, by bed. */
   readonly passing: readonly { readonly bed: ItemId; readonly run: number; readonly at: Point }[];
 }
 
 /** Gaps wider than this are of no interest to any rule, mm. */
 export const GAP_SIGHT = 1600;
+
+/** A place on a way, and the ground there. */
+export interface WayGround {
+  readonly bed: ItemId;
+  /** The path or patch one goes on; null for the yard at large. */
+  readonly on: ItemId | null;
+  readonly at: Point;
+  readonly firm: boolean;
+  /** Rise over run along the way and across it. */
+  readonly along: number;
+  readonly across: number;
+  /** The way to the bed, as it is walked: what a firm path would have to follow. */
+  readonly route: Route;
+}

@@ -8,7 +8,7 @@ import { pieceGap } from "./piece-gap.ts";
 import type { Gap, Side, Way } from "./types.ts";
 import { type Disc, exactDisc } from "./ways-disc.ts";
 import { locator, reachable } from "./ways-locate.ts";
-import { crosses, meshOf, nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import { crosses, meshOf, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
 import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
 
 /**
@@ -28,6 +28,8 @@ export interface Ways {
    * everywhere in a garden that has neither.
    */
   readonly reachableAt: (width: number) => (point: Point) => boolean;
+  /** All places on the widest way to a bed that are narrower than a width, from the bed back to where the way begins. */
+  readonly pinchesTo: (id: ItemId, width: number) => readonly Gap[];
   /** Width of the widest way from any entrance to each triangle of the mesh; null where there is no entrance. */
   readonly widest: Float64Array | null;
 }
@@ -58,6 +60,11 @@ function workedOut(garden: Pick<Garden, "items" | "yard">): Ways {
     mesh,
     entrances,
     toBed: (id) => ({ fromGate: gates?.wayTo(id) ?? null, fromDoor: doors?.wayTo(id) ?? null }),
+    pinchesTo: (id, width) => {
+      const found = [gates, doors].filter((from) => from !== null).map((from) => from.endAt(id));
+      const best = found.filter((end) => end !== null).sort((a, b) => b.end.width - a.end.width)[0];
+      return best ? pinchesOn(mesh, best.found, best.end, width) : [];
+    },
     reachableAt: (width) => (widest ? reachable(mesh, widest, width - SAME_LENGTH, locate) : () => true),
     widest,
   };
@@ -70,6 +77,7 @@ function widestOf(gates: WidestWays | null, doors: WidestWays | null): Float64Ar
 
 interface Searched {
   readonly found: WidestWays;
+  readonly endAt: (id: ItemId) => { readonly found: WidestWays; readonly end: End } | null;
   readonly wayTo: (id: ItemId) => Way;
 }
 
@@ -81,7 +89,11 @@ function searched(
 ): Searched {
   const origins = entrances.flatMap(({ starts }, index) => starts.map(({ at }) => ({ at, index })));
   const found = widestWays(mesh, origins, locate);
-  return { found, wayTo: (id) => wayTo(mesh, found, entrances, endAt(id), id) };
+  const endWithWays = (id: ItemId) => {
+    const end = endAt(id);
+    return end && { found, end };
+  };
+  return { found, endAt: endWithWays, wayTo: (id) => wayTo(mesh, found, entrances, endAt(id), id) };
 
   function endAt(id: ItemId): End | null {
     const side = mesh.boundary.sides.indexOf(id);
@@ -187,6 +199,26 @@ function narrowestOn(mesh: WaysMesh, found: WidestWays, end: End): Gap {
   if (narrowest < 0 || found.width[t]! <= end.width) return roomIn(mesh, t);
   const beyond = triangleOf(mesh.halfedges[narrowest]!);
   return crosses(mesh, narrowest) ? gapAt(mesh, narrowest) : roomIn(mesh, beyond);
+}
+
+/** One for each stretch of way between the same two things, at its narrowest. */
+function pinchesOn(mesh: WaysMesh, found: WidestWays, end: End, width: number): Gap[] {
+  const pinches: Gap[] = [];
+  for (let edge = found.enteredBy[end.triangle]!; edge >= 0; edge = found.enteredBy[triangleOf(edge)]!) {
+    if (!crosses(mesh, edge) || widthThrough(mesh, edge) >= width - SAME_LENGTH) continue;
+    const gap = gapAt(mesh, edge);
+    const last = pinches.at(-1);
+    if (!last || !isSamePlace(last, gap, mesh.boundary.step)) pinches.push(gap);
+    else if (gap.width < last.width) pinches[pinches.length - 1] = gap;
+  }
+  return pinches;
+}
+
+function isSamePlace(a: Gap, b: Gap, step: number): boolean {
+  const sides = new Set([...a.between, ...b.between]);
+  const apart =
+    Math.hypot(a.from[0] + a.to[0] - b.from[0] - b.to[0], a.from[1] + a.to[1] - b.from[1] - b.to[1]) / 2;
+  return sides.size === new Set(a.between).size || apart <= 2 * step;
 }
 
 function gapAt({ boundary, triangles }: WaysMesh, edge: number): Gap {

@@ -1,0 +1,72 @@
+import type { Garden } from "../garden/garden.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import type { Limits } from "../garden/limits.ts";
+import type { Point } from "../geometry/types.ts";
+import { distance, midpoint } from "../geometry/vector.ts";
+import { FOOT } from "../units/length.ts";
+import { deadEnds } from "./dead-ends.ts";
+import { halfTurnsRound } from "./half-turns.ts";
+import { pinchRun } from "./pinch-run.ts";
+import { walksFrom } from "./routes.ts";
+import { surroundingsOf } from "./surroundings.ts";
+import { turningSpaces } from "./turning-spaces.ts";
+import type { Gap, Route, WheelchairAccess } from "./types.ts";
+import { groundAlong } from "./way-ground.ts";
+import type { Ways } from "./ways.ts";
+import type { WaysMesh } from "./ways-mesh.ts";
+
+/** What the wheelchair rules look at; see `types.ts` for each, and `wheelchair-standards.ts` for the arithmetic. */
+export function wheelchairAccess(garden: Garden, ways: Ways, limits: Limits): WheelchairAccess {
+  const beds = garden.items.filter((item) => item.kind === "bed");
+  const spaces = turningSpaces(garden, ways, limits);
+  const walks = walksFrom(ways.entrances, garden, limits.wheelchairPinch);
+  const routes = beds.flatMap((bed) => walks.walkTo(bed) ?? []);
+  return {
+    turningAt: beds.map((bed) => ({ bed: bed.id, space: spaces.at(bed) })),
+    deadEnds: deadEnds(ways, limits).map((at) => ({ at, space: spaces.near(at) })),
+    halfTurns: beds.flatMap((bed) => halfTurnsRound(bed, garden, limits.turnElement, limits.wheelchairWay)),
+    pinches: beds.flatMap((bed) => pinchesOf(bed, garden, ways, limits)),
+    ground: routes.flatMap((route) => groundAlong(garden, route)),
+    passing: routes.map((route) => ({ bed: route.to, ...longestRun(route, ways.mesh, limits.passingSpace) })),
+  };
+}
+
+function pinchesOf(bed: Bed, garden: Garden, ways: Ways, limits: Limits): WheelchairAccess["pinches"] {
+  const gaps = ways.pinchesTo(bed.id, limits.wheelchairWay);
+  if (gaps.length === 0) return [];
+  const rings = [garden.yard, ...surroundingsOf(garden).obstacles.map(({ ring }) => ring)];
+  const runs = gaps.map((gap) => pinchRun(gap, rings, limits.wheelchairWay));
+  return gaps.map((gap, i) => {
+    const next = gaps[i + 1];
+    const toNext = next
+      ? Math.max(0, distance(middleOf(gap), middleOf(next)) - (runs[i]! + runs[i + 1]!) / 2)
+      : null;
+    return { bed: bed.id, gap, run: runs[i]!, toNext };
+  });
+}
+
+const middleOf = ({ from, to }: Gap): Point => midpoint(from, to);
+
+/** The longest piece of a route on which two wheelchairs cannot pass each other, and where it ends. */
+function longestRun(
+  { points }: Route,
+  { radii, centres }: WaysMesh,
+  passing: number,
+): { run: number; at: Point } {
+  const roomy = [...radii.keys()].filter((t) => 2 * radii[t]! >= passing);
+  const canPass = ([x, y]: Point) =>
+    roomy.some((t) => Math.hypot(centres[2 * t]! - x, centres[2 * t + 1]! - y) <= radii[t]!);
+  let [run, longest, at] = [0, 0, points[0]!];
+  points.slice(1).forEach((to, i) => {
+    const from = points[i]!;
+    const length = distance(from, to);
+    const parts = Math.max(1, Math.ceil(length / FOOT));
+    for (let part = 1; part <= parts; part++) {
+      const share = part / parts;
+      const point: Point = [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
+      run = canPass(point) ? 0 : run + length / parts;
+      if (run > longest) [longest, at] = [run, point];
+    }
+  });
+  return { run: longest, at };
+}
