@@ -3,6 +3,7 @@ import { Dialogs } from "./dialogs/Dialogs.tsx";
 import { Fallback } from "./Fallback.tsx";
 import { Ledger } from "./ledger/Ledger.tsx";
 import { Plan } from "./plan/Plan.tsx";
+import { useEditor } from "./store/use-editor.ts";
 import { useShortcuts } from "./topbar/shortcuts.ts";
 import { TopBar } from "./topbar/TopBar.tsx";
 import { Welcome } from "./topbar/Welcome.tsx";
@@ -10,8 +11,10 @@ import { Welcome } from "./topbar/Welcome.tsx";
 /** The whole page: top bar, plan, barrow under it, ledger at the right (a sheet from the bottom on a phone). */
 export function App() {
   useShortcuts();
+  const name = useEditor((s) => s.garden.name);
   return (
     <div className="desk">
+      <title>{name ? `${name} · Bedwright` : "Bedwright"}</title>
       <TopBar />
       <main className="plan-area">
         <Welcome />

@@ -1,4 +1,4 @@
-import { type PointerEvent, type ReactNode, useEffect, useId, useRef } from "react";
+import { type PointerEvent, type ReactNode, useId, useLayoutEffect, useRef } from "react";
 import { closeDialog } from "./open-dialog.ts";
 
 interface Props {
@@ -11,7 +11,8 @@ export function Dialog({ title, children }: Props) {
   const dialog = useRef<HTMLDialogElement>(null);
   const titleId = useId();
 
-  useEffect(() => {
+  // Closed before it leaves the page, so that the browser gives the focus back to where it was.
+  useLayoutEffect(() => {
     const element = dialog.current;
     if (element && !element.open) element.showModal();
     return () => element?.close();

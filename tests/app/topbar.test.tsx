@@ -11,7 +11,7 @@ import { useShortcuts } from "../../app/topbar/shortcuts.ts";
 import { TopBar } from "../../app/topbar/TopBar.tsx";
 import { Welcome } from "../../app/topbar/Welcome.tsx";
 import { bed, gardenOf } from "../helpers/garden-of.ts";
-import { itemNow, onTheBoard } from "./ledger-scene.ts";
+import { foundNow, itemNow, onTheBoard, snagOf } from "./ledger-scene.ts";
 
 const salads = bed("salads", { name: "Salads", x: 300, y: 500 });
 const garden = () => useEditor.getState().garden;
@@ -230,6 +230,8 @@ describe("the Gardens dialog", () => {
 });
 
 describe("the welcome", () => {
+  const wide = snagOf(salads);
+  beforeEach(() => onTheBoard(gardenOf(salads), { snags: [wide] }));
   afterEach(() => localStorage.clear());
 
   it("is one sentence, and once dismissed does not come again", async () => {
@@ -239,6 +241,13 @@ describe("the welcome", () => {
     expect(screen.queryByText(/Drag the beds/)).toBeNull();
     unmount();
     render(<Welcome />);
+    expect(screen.queryByText(/Drag the beds/)).toBeNull();
+  });
+
+  it("is gone once there is nothing to fix", () => {
+    render(<Welcome />);
+    expect(screen.getByText(/Drag the beds/)).toBeTruthy();
+    act(() => foundNow({ snags: [] }));
     expect(screen.queryByText(/Drag the beds/)).toBeNull();
   });
 });
