@@ -18,9 +18,14 @@ export function Dialog({ title, children }: Props) {
     return () => element?.close();
   }, []);
 
-  // The dialog's own box ends at its padding: a press on the dialog element itself is one outside of it.
+  // The sheet inside fills the dialog: what hits the dialog element itself hits the page behind it. Both ends of the
+  // press count, or marking text out over the edge would close it.
+  const pressedOutside = useRef(false);
   const onPointerDown = (event: PointerEvent<HTMLDialogElement>) => {
-    if (event.target === event.currentTarget) closeDialog();
+    pressedOutside.current = event.target === event.currentTarget;
+  };
+  const onPointerUp = (event: PointerEvent<HTMLDialogElement>) => {
+    if (pressedOutside.current && event.target === event.currentTarget) closeDialog();
   };
 
   return (
@@ -29,6 +34,7 @@ export function Dialog({ title, children }: Props) {
       className="dialog"
       aria-labelledby={titleId}
       onPointerDown={onPointerDown}
+      onPointerUp={onPointerUp}
       onCancel={(event) => {
         event.preventDefault();
         closeDialog();
