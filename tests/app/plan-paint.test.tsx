@@ -202,6 +202,9 @@ describe("drawing what has been found", () => {
       "kitchen 26 ft",
       "hose 18 ft",
     ]);
+    const long: Snag = { ...narrow, key: "long", rule: "long-hose", itemIds: [roots.id], at: [] };
+    const looking = { snags: [long], access: ways, selection: new Set([roots.id]), activeSnag: "long" };
+    expect(drawn(looking).words, "only the way that the snag is about").toEqual(["hose 18 ft"]);
   });
 });
 
