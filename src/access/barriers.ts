@@ -51,7 +51,7 @@ function openGround(item: Item, gateClear: number, tapClear: number): Barrier[] 
     case "door":
       return zoneOf(item, gateClear, () => openingZone(item, gateClear)).map(barrier("opening"));
     case "tap":
-      return zoneOf(item, tapClear, () => [tapZone(item, tapClear)]).map(barrier("tap"));
+      return zoneOf(item, tapClear, () => tapZone(item, tapClear)).map(barrier("tap"));
     default:
       return [];
   }

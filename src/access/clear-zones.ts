@@ -64,5 +64,5 @@ export function roundZone(at: Point, radius: number): Ring {
   return ring;
 }
 
-/** Ground to be kept clear round a tap. */
-export const tapZone = (tap: Tap, clear: number): Ring => roundZone(tap.at, clear);
+/** Ground to be kept clear round a tap; none where nothing is asked for. */
+export const tapZone = (tap: Tap, clear: number): Ring[] => (clear > 0 ? [roundZone(tap.at, clear)] : []);

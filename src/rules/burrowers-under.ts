@@ -25,7 +25,8 @@ export function burrowerUnder(bed: Bed, grounds: readonly GroundUnder[], limits:
       ? []
       : [{ animal: ground.burrowing, mesh: meshAgainst(ground.burrowing, limits), at }],
   );
-  return all.toSorted((a, b) => a.mesh - b.mesh)[0] ?? null;
+  // A gardener who sets the mesh to nothing asks for none.
+  return all.filter(({ mesh }) => mesh > 0).toSorted((a, b) => a.mesh - b.mesh)[0] ?? null;
 }
 
 export const withMesh = (bed: Bed, opening: number, label: string): WayOut => ({

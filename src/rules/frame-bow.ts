@@ -27,7 +27,8 @@ export function frameBow(bed: Bed, wall: BoardWall, stakeEvery: number): FrameBo
   if (!board) return null;
   const { outside, soilDepth } = frameOf(bed);
   const side = longestSide(outside);
-  const span = wall.bracing === "none" ? side.length : midStakes(side.length, stakeEvery).spacing;
+  const staked = wall.bracing !== "none" && stakeEvery > 0;
+  const span = !staked ? side.length : midStakes(side.length, stakeEvery).spacing;
   const { deflection } = boardBow({
     thickness: board.thickness,
     height: board.height,

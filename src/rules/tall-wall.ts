@@ -50,7 +50,11 @@ export const tallWall = defineRule({
   },
 });
 
-function lowerWall(wall: BedWall, height: number, units: Units): { label: string; wall: BedWall } | null {
+export function lowerWall(
+  wall: BedWall,
+  height: number,
+  units: Units,
+): { label: string; wall: BedWall } | null {
   switch (wall.made) {
     case "boards":
       return fewerCourses(wall, boardSize(wall.board)?.height ?? 0, height);
@@ -59,7 +63,9 @@ function lowerWall(wall: BedWall, height: number, units: Units): { label: string
     case "metal":
     case "fabric":
     case "mound":
-      return { label: `Lower it to ${formatShort(height, units)}`, wall: { ...wall, height } };
+      return height > 0
+        ? { label: `Lower it to ${formatShort(height, units)}`, wall: { ...wall, height } }
+        : null;
     default: {
       const never: never = wall;
       throw new RangeError(`unknown wall ${JSON.stringify(never)}`);

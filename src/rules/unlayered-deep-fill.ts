@@ -33,12 +33,16 @@ export const unlayeredDeepFill = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: ${formatShort(soilDepth, units)} of bought mix`,
           detail: `With ${formatShort(limits.layeredMix, units)} of mix over logs, branches and leaves it takes ${saved} less. It sinks as the wood rots: top it up.`,
-          waysOut: [
-            withFill(bed, `Layer it, ${formatShort(limits.layeredMix, units)} of mix on top`, {
-              way: "layered",
-              mixDepth: limits.layeredMix,
-            }),
-          ],
+          // With no mix on top at all there is nothing to grow in: no way out.
+          waysOut:
+            limits.layeredMix > 0
+              ? [
+                  withFill(bed, `Layer it, ${formatShort(limits.layeredMix, units)} of mix on top`, {
+                    way: "layered",
+                    mixDepth: limits.layeredMix,
+                  }),
+                ]
+              : [],
         },
       ];
     });
