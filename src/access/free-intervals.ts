@@ -18,6 +18,8 @@ export interface Hindrances {
   readonly yard: Ring | null;
   /** How much nearer than its radius the disc may come to the ring's own other sides, mm. */
   readonly ownSlack: number;
+  /** What the ring is drawn from, wherever it stands: what its own sides hinder is remembered by this. */
+  readonly shape: object;
 }
 
 /** Below this a distance is noise of the arithmetic, mm: a disc that just fits touches on both sides. */
@@ -34,13 +36,10 @@ const NOISE = 1e-6;
  * @param radius mm
  * @returns in the order of the ring's sides; an interval without length is a place where the disc just fits
  */
-export function freeIntervals(
-  ring: Ring,
-  radius: number,
-  { others, yard, ownSlack }: Hindrances,
-): Interval[] {
+export function freeIntervals(ring: Ring, radius: number, hindrances: Hindrances): Interval[] {
+  const { others, yard } = hindrances;
   const near = others.filter((other) => boxDistance(boxOf(ring), boxOf(other)) < radius * 2);
-  return openSides(ring, radius, ownSlack).flatMap(({ side, roll, spans }) => {
+  return openSides(ring, radius, hindrances).flatMap(({ side, roll, spans }) => {
     let left = spans;
     if (yard) left = withoutNear(left, roll, yard, radius - NOISE, -1);
     for (const other of near) {
@@ -66,23 +65,37 @@ interface OpenSide {
   readonly spans: readonly Span[];
 }
 
-const known = new WeakMap<Ring, { readonly radius: number; readonly sides: readonly OpenSide[] }>();
-
 /** What the ring's own other sides leave open of each side: bays too narrow are shut, whatever else stands about. */
-function openSides(ring: Ring, radius: number, ownSlack: number): readonly OpenSide[] {
-  const before = known.get(ring);
-  if (before?.radius === radius) return before.sides;
-  // A convex ring never stands in the way of a disc that touches it from outside.
-  const ownHinders = !isConvex(ring);
-  const sides = ring.flatMap((corner, side): OpenSide[] => {
+function openSides(ring: Ring, radius: number, { shape, ownSlack }: Hindrances): readonly OpenSide[] {
+  const ownSpans = remembered(shape, ring, radius, ownSlack);
+  return ring.flatMap((corner, side): OpenSide[] => {
     const roll = rollAlong(corner, ring[(side + 1) % ring.length]!, radius);
     if (!roll) return []; // a corner drawn twice has no side
-    const whole: readonly Span[] = [[0, roll.length]];
-    const spans = ownHinders ? withoutNear(whole, roll, ring, radius - ownSlack - NOISE, side) : whole;
+    const spans = ownSpans ? ownSpans[side]! : [[0, roll.length] as const];
     return spans.length > 0 ? [{ side, roll, spans }] : [];
   });
-  known.set(ring, { radius, sides });
-  return sides;
+}
+
+type OwnSpans = readonly (readonly Span[])[] | null;
+
+const known = new WeakMap<
+  object,
+  { readonly radius: number; readonly corners: number; readonly spans: OwnSpans }
+>();
+
+/** The same wherever the shape stands and however it is turned; null where its own sides hinder nothing. */
+function remembered(shape: object, ring: Ring, radius: number, ownSlack: number): OwnSpans {
+  const before = known.get(shape);
+  if (before?.radius === radius && before.corners === ring.length) return before.spans;
+  // A convex ring never stands in the way of a disc that touches it from outside.
+  const spans = isConvex(ring) ? null : ring.map((_, side) => besideOwn(ring, side, radius, ownSlack));
+  known.set(shape, { radius, corners: ring.length, spans });
+  return spans;
+}
+
+function besideOwn(ring: Ring, side: number, radius: number, ownSlack: number): readonly Span[] {
+  const roll = rollAlong(ring[side]!, ring[(side + 1) % ring.length]!, radius);
+  return roll ? withoutNear([[0, roll.length]], roll, ring, radius - ownSlack - NOISE, side) : [];
 }
 
 /** Takes from the spans what lies within `distance` of any side of a ring, but for the side `own`. */

@@ -7,6 +7,7 @@ import { difference, offset, regionsOf } from "../geometry/clip.ts";
 import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
 import { contains, ringArea, signedArea } from "../geometry/ring.ts";
 import type { Point, Region, Ring } from "../geometry/types.ts";
+import { add, distance, subtract } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import { closedBy } from "./closed-by.ts";
 import { type StandingPiece, standingPieces, stretchesOf } from "./standing.ts";
@@ -51,7 +52,7 @@ export function bedReach(bed: Bed, garden: Pick<Garden, "items" | "yard">, garde
   const same = before?.reach === reach && samePieces(before.pieces, pieces);
   if (same && before.roomy === roomy) return before.answer;
   // A neighbour that moves without closing or opening anything leaves the soil within reach as it was.
-  const soil = same ? before.soil : soilBeyond(bed, stretchesOf(pieces), reach);
+  const soil = same ? before.soil : soilRemembered(bed, stretchesOf(pieces), reach);
   const answer = { ...soil, reach, closedBy: closedBy(bed, garden, room) };
   known.set(bed, { roomy, pieces, reach, soil, answer });
   return answer;
@@ -73,8 +74,67 @@ const samePiece = (a: StandingPiece, b: StandingPiece): boolean =>
   a === b ||
   (a.from[0] === b.from[0] && a.from[1] === b.from[1] && a.to[0] === b.to[0] && a.to[1] === b.to[1]);
 
+interface Worked {
+  readonly bed: Bed;
+  readonly reach: number;
+  readonly soil: ReturnType<typeof soilBeyond>;
+}
+
+const worked = new WeakMap<Bed["shape"], Worked>();
+
+/** A bed that is carried about with the same edges open takes its answer along. */
+function soilRemembered(
+  bed: Bed,
+  standing: readonly Stretch[],
+  reach: number,
+): ReturnType<typeof soilBeyond> {
+  const before = worked.get(bed.shape);
+  if (before?.reach === reach && before.bed.wall === bed.wall && before.bed.turn === bed.turn) {
+    const by = subtract(bed.at, before.bed.at);
+    if (sameLines(before.soil.standing, standing, by)) return carried(before.soil, standing, by);
+  }
+  const soil = soilBeyond(bed, standing, reach);
+  worked.set(bed.shape, { bed, reach, soil });
+  return soil;
+}
+
+/** Below this, places are the same but for the noise of carrying them about, mm. */
+const NOISE = 1e-6;
+
+const sameLines = (before: readonly Stretch[], now: readonly Stretch[], by: Point): boolean =>
+  before.length === now.length &&
+  before.every((line, i) => {
+    const other = now[i]!;
+    return (
+      line.length === other.length && line.every((point, j) => distance(add(point, by), other[j]!) < NOISE)
+    );
+  });
+
+function carried(
+  { farthest, outOfReach, outOfReachAreaMm2 }: ReturnType<typeof soilBeyond>,
+  standing: readonly Stretch[],
+  by: Point,
+): ReturnType<typeof soilBeyond> {
+  const carry = (ring: Ring): Ring => ring.map((corner) => add(corner, by));
+  return {
+    standing,
+    farthest: { ...farthest, at: add(farthest.at, by) },
+    outOfReach: outOfReach.map(({ outer, holes }) => ({ outer: carry(outer), holes: holes.map(carry) })),
+    outOfReachAreaMm2,
+  };
+}
+
 /** The soil of a bed that is farther than `reach` mm from every one of some stretches of its edge. */
-export function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number) {
+export function soilBeyond(
+  bed: Bed,
+  standing: readonly Stretch[],
+  reach: number,
+): {
+  standing: readonly Stretch[];
+  farthest: Farthest;
+  outOfReach: readonly Region[];
+  outOfReachAreaMm2: number;
+} {
   const soil = frameOf(bed).inside;
   const farthest: Farthest = farthestFrom(soil, standing) ?? { at: bed.at, distance: 0 };
   if (farthest.distance <= reach + SAME_LENGTH)
@@ -83,7 +143,7 @@ export function soilBeyond(bed: Bed, standing: readonly Stretch[], reach: number
   return {
     standing,
     farthest,
-    outOfReach: regionsOf(rings.filter(isMoreThanAHair), contains) satisfies Region[],
+    outOfReach: regionsOf(rings.filter(isMoreThanAHair), contains),
     outOfReachAreaMm2: rings.reduce((sum, ring) => sum + signedArea(ring), 0),
   };
 }

@@ -76,7 +76,7 @@ const sameRings = (a: readonly Ring[], b: readonly Ring[]): boolean =>
 export function piecesOf(bed: Bed, { others, yard, room }: Asked): readonly StandingPiece[] {
   const ring = outlineOf(bed);
   const half = (room - SAME_LENGTH) / 2;
-  const free = freeIntervals(ring, half, { others, yard, ownSlack: chordSag(bed) });
+  const free = freeIntervals(ring, half, { others, yard, ownSlack: chordSag(bed), shape: bed.shape });
   return free.flatMap((interval) => {
     const piece = pieceBefore(ring, interval, half);
     return shutInOwnMiddle(bed, piece.body, room) ? [] : [piece];
