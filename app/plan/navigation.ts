@@ -28,11 +28,6 @@ export function zoomBy(editor: Editor, factor: number, pixel?: Point, size: Size
   setView(zoomedAbout(view, pixel ?? [size.width / 2, size.height / 2], factor));
 }
 
-export function panBy(editor: Editor, by: Point) {
-  const { view, setView } = editor.getState();
-  setView(pannedBy(view, by));
-}
-
 /** Shows the whole garden, clear of the rulers. */
 export function fitView(editor: Editor, size: Size = usePlanSize.getState()) {
   if (size.width <= 0 || size.height <= 0) return;

@@ -89,16 +89,3 @@ export function rule(pen: Pen, { colour, width, dash = [] }: Line): void {
   ctx.stroke();
   if (dash.length > 0) ctx.setLineDash([]);
 }
-
-/** Whether any of a box of the plan is in sight of a canvas this large, with some px to spare. */
-export function inSight(pen: Pen, min: Point, max: Point, spare: number): boolean {
-  const { canvas } = pen.ctx;
-  const [left, top] = toScreen(pen.view, min);
-  const [right, bottom] = toScreen(pen.view, max);
-  return (
-    right > -spare &&
-    bottom > -spare &&
-    left < canvas.width / pen.ratio + spare &&
-    top < canvas.height / pen.ratio + spare
-  );
-}
