@@ -146,14 +146,14 @@ function boxFaces({ minX, minY, maxX, maxY }: Box, at: Point, turn: number): rea
     [maxX, maxY],
     [minX, maxY],
   ];
-  return edges(corners.map((corner) => placed(corner, at, turn)));
+  return edgesOf(corners.map((corner) => placed(corner, at, turn)));
 }
 
 const ringFaces = (ring: Ring): readonly Face[] =>
-  edges(ring).filter(({ from, to }) => distance(from, to) >= SHORTEST_FACE);
+  edgesOf(ring).filter(({ from, to }) => distance(from, to) >= SHORTEST_FACE);
 
 /** The edges of a clockwise ring with their outward normals. */
-const edges = (ring: Ring): readonly Face[] =>
+export const edgesOf = (ring: Ring): readonly Face[] =>
   ring.map((from, i) => {
     const to = ring[(i + 1) % ring.length]!;
     return { normal: leftOf(from, to), from, to };
@@ -168,7 +168,7 @@ function lineFaces(item: LineItem): readonly Face[] {
     const [x, y] = leftOf(from, to);
     const side = (by: number, [px, py]: Point): Point => [px + x * by, py + y * by];
     const ring: Ring = [side(half, from), side(half, to), side(-half, to), side(-half, from)];
-    const [left, end, right, start] = edges(ring);
+    const [left, end, right, start] = edgesOf(ring);
     const ends = [...(i === 0 ? [start!] : []), ...(i === points.length - 2 ? [end!] : [])];
     return [left!, right!, ...ends];
   });

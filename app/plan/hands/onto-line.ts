@@ -80,10 +80,13 @@ export function resettled(garden: Garden, before: Item | Ring, after: Item | Rin
   const middle = centroid(garden.yard);
   const isLineOf = "kind" in after && (after.kind === "fence" || after.kind === "wall");
   const old = stretchesOf(before);
+  // A gate in a fence along the yard's edge is the fence's.
+  const fences = garden.items.flatMap(ownStretches);
   const now = isLineOf ? stretchesOf(after).map((stretch) => awayFrom(stretch, middle)) : stretchesOf(after);
   return garden.items.flatMap((item): Op[] => {
     if (!isSetIn(item) || !old.some((stretch) => sitsOn(item.at, stretch))) return [];
     if (now.some((stretch) => sitsOn(item.at, stretch, STILL))) return [];
+    if (!("kind" in before) && fences.some((stretch) => sitsOn(item.at, stretch))) return [];
     const place = placeOn(now, item, item.at, Number.POSITIVE_INFINITY, null);
     return place ? [{ op: "set", id: item.id, changes: { at: place.at, turn: place.turn } }] : [];
   });

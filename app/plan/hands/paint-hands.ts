@@ -5,7 +5,7 @@ import { LETTERS, letter } from "../lettering.ts";
 import { paintDimension, paintTag } from "../paint/dimension.ts";
 import { type Pen, rule, traceCircle, traceLine, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
-import { extentOf } from "./bodies.ts";
+import { edgesOf, extentOf } from "./bodies.ts";
 import type { Guide } from "./constraints.ts";
 import { type Handle, handlesOf } from "./handles.ts";
 import type { Drawing, Marks } from "./marks.ts";
@@ -24,11 +24,7 @@ export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
     if (selection.has(item.id)) paintOutline(pen, item, 2.5);
     else if (item.id === marks.pointed && marks.held.length === 0) paintOutline(pen, item, 1.25);
   }
-  if (yardSelected) {
-    pen.ctx.beginPath();
-    traceRing(pen, garden.yard, 2.5);
-    rule(pen, { colour: INK.accent, width: 2.5 });
-  }
+  if (yardSelected) paintSelectedYard(pen, garden);
   paintNeighbourDistances(pen, garden, measured(shown, marks));
   for (const guide of marks.guides) paintGuide(pen, guide);
   const busy = marks.held.length > 0 || marks.drawing !== null;
@@ -38,6 +34,30 @@ export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
   if (marks.readout) {
     const [x, y] = toScreen(pen.view, marks.readout.at);
     paintTag(pen, [x, y - 26], marks.readout.text, INK.ink);
+  }
+}
+
+/** How far outside a side its length is written, in pixels. */
+const BESIDE = 16;
+
+/** The yard's line, and the length of each of its sides along it. */
+function paintSelectedYard(pen: Pen, { yard, units }: Garden): void {
+  pen.ctx.beginPath();
+  traceRing(pen, yard, 2.5);
+  rule(pen, { colour: INK.accent, width: 2.5 });
+  for (const { normal, from, to } of edgesOf(yard)) {
+    const [x, y] = middle(toScreen(pen.view, from), toScreen(pen.view, to));
+    const place: Point = [x + normal[0] * BESIDE, y + normal[1] * BESIDE];
+    const angle = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+    // Read from below or from the right, as on any drawing.
+    const turn = angle >= 90 ? angle - 180 : angle < -90 ? angle + 180 : angle;
+    letter(
+      pen,
+      formatLength(distance(from, to), units),
+      place,
+      { ...LETTERS.note, colour: INK.accent },
+      { turn },
+    );
   }
 }
 

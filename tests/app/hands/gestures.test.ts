@@ -242,6 +242,24 @@ describe("what sits on something", () => {
   });
 });
 
+describe("a gate in a fence along the yard's edge", () => {
+  it("stays in the fence when the yard's corner is pulled away from it", () => {
+    const square: readonly Point[] = [
+      [0, 0],
+      [10_000, 0],
+      [10_000, 9000],
+      [0, 9000],
+    ];
+    const side = fence("side", { from: [0, 8980], to: [10_000, 8980] });
+    const one = gate("gate", { at: [5000, 8980], width: 1000 });
+    open(gardenWith({ units: "metric", yard: square }, side, one));
+    state().selectYard();
+    drag([10_000, 9000], [10_000, 7000], { free: true });
+    expect(state().garden.yard[2]?.[1]).toBeCloseTo(7000, 0);
+    expect(itemOf("gate")).toBe(one);
+  });
+});
+
 describe("pulling handles", () => {
   it("resizes by a corner and tells the size while it does", () => {
     open(gardenOf(salads));
