@@ -4,7 +4,7 @@ import { type Item, unreachable } from "../garden/item.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { boxOf } from "../geometry/gap.ts";
 import { signedArea } from "../geometry/ring.ts";
-import type { Point, Ring } from "../geometry/types.ts";
+import type { Box, Point, Ring } from "../geometry/types.ts";
 import { placed } from "../geometry/vector.ts";
 import { obstaclesOf } from "./obstacles.ts";
 import { surroundingsOf } from "./surroundings.ts";
@@ -28,6 +28,14 @@ const TURNS: Readonly<Record<Direction, { to: (p: Point) => Point; back: (p: Poi
   down: { to: ([x, y]) => [y, -x], back: ([x, y]) => [-y, x] },
   left: { to: ([x, y]) => [-x, -y], back: ([x, y]) => [-x, -y] },
   up: { to: ([x, y]) => [-y, x], back: ([x, y]) => [y, -x] },
+};
+
+/** The bounds of something, in the plan turned so. */
+const BOXES: Readonly<Record<Direction, (box: Box) => Box>> = {
+  right: (box) => box,
+  down: ({ minX, minY, maxX, maxY }) => ({ minX: minY, minY: -maxX, maxX: maxY, maxY: -minX }),
+  left: ({ minX, minY, maxX, maxY }) => ({ minX: -maxX, minY: -maxY, maxX: -minX, maxY: -minY }),
+  up: ({ minX, minY, maxX, maxY }) => ({ minX: -maxY, minY: minX, maxX: -minY, maxY: maxX }),
 };
 
 /** Below this two widths are the same but for the noise of the arithmetic, mm. */
@@ -95,9 +103,7 @@ class Sweep {
   }
 
   meet(other: Side, drawn: Ring): void {
-    const { minX, minY, maxX, maxY } = boxOf(drawn);
-    const corners: Ring = [TURNS[this.#side].to([minX, minY]), TURNS[this.#side].to([maxX, maxY])];
-    const box = boxOf(corners);
+    const box = BOXES[this.#side](boxOf(drawn));
     if (box.maxX < this.#box.minX || box.maxY < this.#box.minY || box.minY > this.#box.maxY) return;
     if (box.minX - this.#box.maxX >= (this.found?.width ?? Infinity)) return;
     const ring = drawn.map(TURNS[this.#side].to);
