@@ -36,6 +36,18 @@ import { unsafeTimber } from "./unsafe-timber.ts";
 import { untestedFill } from "./untested-fill.ts";
 import { untiedFrame } from "./untied-frame.ts";
 import { weakFrame } from "./weak-frame.ts";
+import { wheelchairDeadEnd } from "./wheelchair-dead-end.ts";
+import { wheelchairGateRoom } from "./wheelchair-gate-room.ts";
+import { wheelchairHighRim } from "./wheelchair-high-rim.ts";
+import { wheelchairLowSoil } from "./wheelchair-low-soil.ts";
+import { wheelchairNarrowGate } from "./wheelchair-narrow-gate.ts";
+import { wheelchairNarrowWay } from "./wheelchair-narrow-way.ts";
+import { wheelchairNoKneeRoom } from "./wheelchair-no-knee-room.ts";
+import { wheelchairNoPassingSpace } from "./wheelchair-no-passing-space.ts";
+import { wheelchairNoTurningSpace } from "./wheelchair-no-turning-space.ts";
+import { wheelchairSoftWay } from "./wheelchair-soft-way.ts";
+import { wheelchairSteepWay } from "./wheelchair-steep-way.ts";
+import { wheelchairTightHalfTurn } from "./wheelchair-tight-half-turn.ts";
 
 /** Every rule a garden is held to: must fix, then should fix, then worth knowing; snags of a grade keep this order. */
 export const RULES: readonly Rule[] = [
@@ -54,6 +66,18 @@ export const RULES: readonly Rule[] = [
   coarseMesh,
   undrainedBed,
   deckLoad,
+  wheelchairNarrowWay,
+  wheelchairNarrowGate,
+  wheelchairGateRoom,
+  wheelchairTightHalfTurn,
+  wheelchairNoTurningSpace,
+  wheelchairDeadEnd,
+  wheelchairNoPassingSpace,
+  wheelchairSoftWay,
+  wheelchairSteepWay,
+  wheelchairHighRim,
+  wheelchairLowSoil,
+  wheelchairNoKneeRoom,
   // should fix
   narrowMainWay,
   longWalk,
