@@ -1,0 +1,45 @@
+import {
+  formatLength,
+  formatShort,
+  type Garden,
+  type ItemId,
+  limitsOf,
+  type Point,
+  SAME_LENGTH,
+  sideDimensions,
+} from "../../../src/index.ts";
+import { bodyOf } from "./bodies.ts";
+import { wayWanted } from "./wanted-gaps.ts";
+
+/** A dimension line from a thing to its neighbour on one side. */
+export interface NeighbourDistance {
+  readonly from: Point;
+  readonly to: Point;
+  readonly width: number;
+  readonly words: string;
+  /** It has to be walked and is too small. */
+  readonly fails: boolean;
+}
+
+/**
+ * How far a thing is from its nearest neighbour on each side. A gap beside a bed that has to be walked and is too
+ * small fails, and says by how much; one that is built together does not.
+ * @returns none for a thing that is not there
+ */
+export function distancesOf(garden: Garden, id: ItemId): readonly NeighbourDistance[] {
+  const item = garden.items.find((one) => one.id === id);
+  if (!item) return [];
+  const { units } = garden;
+  const { together } = limitsOf(garden);
+  const wanted = wayWanted(garden);
+  return sideDimensions(garden, id).map(({ from, to, width, other }) => {
+    const beside = garden.items.find((one) => one.id === other);
+    const isWay = item.kind === "bed" && (!beside || bodyOf(beside).solid);
+    const short = wanted - width;
+    const fails = isWay && width > together && short > SAME_LENGTH;
+    const words = fails
+      ? `${formatShort(width, units)} · ${formatShort(short, units)} short`
+      : formatLength(width, units);
+    return { from, to, width, words, fails };
+  });
+}
