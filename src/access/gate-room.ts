@@ -43,7 +43,7 @@ function roomAt(opening: Gate | Door, { at, side }: Start, garden: Garden): Gate
   ].flatMap(({ by, pieces }) =>
     pieces.map((piece) => ({ by, piece, out: outFrom(opening, side, face, piece) })),
   );
-  const real = takers.filter(({ piece }) => ringArea(piece) > SLIVER && out < needed.depth - SAME_LENGTH);
+  const real = takers.filter(({ piece }) => ringArea(piece) > SLIVER);
   const nearest = real.sort((a, b) => a.out - b.out)[0];
   return {
     opening,

@@ -7,7 +7,7 @@ export const wheelchairDeadEnd = defineRule({
   id: "wheelchair-dead-end",
   grade: "must",
   promise: "No way ends without room for a wheelchair to turn.",
-  why: "Backing out along beds, without seeing, tips chairs. (Guidance for a private yard.)",
+  why: "Backing out along beds, without seeing, tips chairs. Guidance for a private yard.",
   source: published(
     "2010 ADA Standards for Accessible Design, 304.3, held to the ends of ways by common practice",
   ),

@@ -14,7 +14,7 @@ export const wheelchairGateRoom = defineRule({
   id: "wheelchair-gate-room",
   grade: "must",
   promise: "Before every gate and door there is room for a wheelchair to open it.",
-  why: "Who sits in a chair draws up beside the latch, pulls, and backs away from the leaf. (Guidance for a private yard.)",
+  why: "Who sits in a chair draws up beside the latch, pulls, and backs away from the leaf. Guidance for a private yard.",
   source: published(
     "2010 ADA Standards for Accessible Design, Table 404.2.4.1, front approach: pull 60 in deep and 18 in beyond the latch, push 48 in; sliding from memory",
   ),

@@ -11,7 +11,7 @@ export const wheelchairHighRim = defineRule({
   id: "wheelchair-high-rim",
   grade: "must",
   promise: "Every rim is low enough to be reached over from a wheelchair.",
-  why: "Over a higher rim the arm does not come down to the soil. (Guidance for a private yard.)",
+  why: "Over a higher rim the arm does not come down to the soil. Guidance for a private yard.",
   source: LIMITS.seatedRim.source,
   limits: ["seatedRim"],
   needs: ["beds", "gardener", "limits", "units"],

@@ -11,7 +11,7 @@ export const wheelchairLowSoil = defineRule({
   id: "wheelchair-low-soil",
   grade: "must",
   promise: "All soil lies high enough to be worked from a wheelchair.",
-  why: "Below the wheel's hub the hand does not get down without the body leaning out of the chair. (Guidance for a private yard.)",
+  why: "Below the wheel's hub the hand does not get down without the body leaning out of the chair. Guidance for a private yard.",
   source: LIMITS.seatedSoil.source,
   limits: ["seatedSoil"],
   needs: ["beds", "gardener", "limits", "units"],

@@ -9,7 +9,7 @@ export const wheelchairNarrowGate = defineRule({
   id: "wheelchair-narrow-gate",
   grade: "must",
   promise: "A wheelchair passes through every gate and door.",
-  why: "The clear opening counts, from the stop to the face of the open leaf, not the size of the leaf. (Guidance for a private yard.)",
+  why: "The clear opening counts, from the stop to the face of the open leaf, not the size of the leaf. Guidance for a private yard.",
   source: LIMITS.wheelchairGate.source,
   limits: ["wheelchairGate"],
   needs: ["items", "gardener", "limits", "units"],

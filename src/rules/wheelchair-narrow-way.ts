@@ -12,7 +12,7 @@ export const wheelchairNarrowWay = defineRule({
   id: "wheelchair-narrow-way",
   grade: "must",
   promise: "A wheelchair gets from a gate or a door to every bed.",
-  why: "Where the way narrows, the garden ends for whoever sits in the chair. (A public standard, as guidance for a private yard.)",
+  why: "Where the way narrows, the garden ends for whoever sits in the chair. Guidance for a private yard.",
   source: LIMITS.wheelchairWay.source,
   limits: ["wheelchairWay", "wheelchairPinch", "wheelchairPinchRun", "wheelchairPinchApart"],
   needs: ["garden", "access", "limits", "units"],

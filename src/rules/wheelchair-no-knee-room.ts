@@ -15,7 +15,7 @@ export const wheelchairNoKneeRoom = defineRule({
   id: "wheelchair-no-knee-room",
   grade: "must",
   promise: "A wheelchair gets its knees under every table bed.",
-  why: "A table bed is worked from in front; without knee room it is out of reach. (Guidance for a private yard.)",
+  why: "A table bed is worked from in front; without knee room it is out of reach. Guidance for a private yard.",
   source: LIMITS.knees.source,
   limits: ["knees", "seatedRim"],
   needs: ["beds", "gardener", "limits", "units"],

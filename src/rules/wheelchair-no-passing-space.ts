@@ -9,7 +9,7 @@ export const wheelchairNoPassingSpace = defineRule({
   id: "wheelchair-no-passing-space",
   grade: "must",
   promise: "On a long way there is room now and then for two wheelchairs to pass.",
-  why: "Who meets another on a narrow way has to back up to its end. (Guidance for a private yard.)",
+  why: "Who meets another on a narrow way has to back up to its end. Guidance for a private yard.",
   source: LIMITS.passingEvery.source,
   limits: ["passingEvery", "passingSpace"],
   needs: ["garden", "access", "limits", "units"],

@@ -9,7 +9,7 @@ export const wheelchairNoTurningSpace = defineRule({
   id: "wheelchair-no-turning-space",
   grade: "must",
   promise: "Near every bed there is room for a wheelchair to turn.",
-  why: "Without it, whoever has come to the bed must leave it backwards. (Guidance for a private yard.)",
+  why: "Without it, whoever has come to the bed must leave it backwards. Guidance for a private yard.",
   source: LIMITS.turningCircle.source,
   limits: ["turningCircle"],
   needs: ["garden", "access", "limits", "units"],

@@ -13,7 +13,7 @@ export const wheelchairSoftWay = defineRule({
   id: "wheelchair-soft-way",
   grade: "must",
   promise: "The ways to the beds are firm and stable under a wheelchair.",
-  why: "Small front wheels dig into bark, loose gravel, wet lawn and bare soil. (Guidance for a private yard.)",
+  why: "Small front wheels dig into bark, loose gravel, wet lawn and bare soil. Guidance for a private yard.",
   source: published(
     "2010 ADA Standards for Accessible Design, 302.1: stable, firm, slip resistant; which surfaces are is common practice",
   ),

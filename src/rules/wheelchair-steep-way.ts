@@ -9,7 +9,7 @@ export const wheelchairSteepWay = defineRule({
   id: "wheelchair-steep-way",
   grade: "must",
   promise: "No way to a bed is steeper than a wheelchair manages.",
-  why: "Uphill the arms give out, downhill the brakes; across a slope the chair pulls to one side. (Guidance for a private yard.)",
+  why: "Uphill the arms give out, downhill the brakes; across a slope the chair pulls to one side. Guidance for a private yard.",
   source: LIMITS.runningSlope.source,
   limits: ["runningSlope", "crossSlope"],
   needs: ["garden", "access", "limits"],

@@ -20,7 +20,7 @@ export const wheelchairTightHalfTurn = defineRule({
   id: "wheelchair-tight-half-turn",
   grade: "must",
   promise: "A wheelchair gets round an end of every bed that is worked from both sides.",
-  why: "Round a narrow end the chair turns on the spot, and that takes more room than the way before it. (Guidance for a private yard.)",
+  why: "Round a narrow end the chair turns on the spot, and that takes more room than the way before it. Guidance for a private yard.",
   source: LIMITS.turnAt.source,
   limits: ["turnElement", "turnApproach", "turnAt", "turnAtException", "wheelchairWay"],
   needs: ["garden", "access", "limits", "units"],
