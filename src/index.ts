@@ -7,6 +7,7 @@ export { access } from "./access/access.ts";
 export { freeGround } from "./access/free-ground.ts";
 export { gapsFrom, gapsOf } from "./access/gaps.ts";
 export { type Direction, type SideDimension, sideDimensions } from "./access/side-dimensions.ts";
+export { roomToStand } from "./access/standing.ts";
 export type {
   Access,
   BedAccess,

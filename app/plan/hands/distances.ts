@@ -5,11 +5,11 @@ import {
   type ItemId,
   limitsOf,
   type Point,
+  roomToStand,
   SAME_LENGTH,
   sideDimensions,
 } from "../../../src/index.ts";
 import { bodyOf } from "./bodies.ts";
-import { wayWanted } from "./wanted-gaps.ts";
 
 /** A dimension line from a thing to its neighbour on one side. */
 export interface NeighbourDistance {
@@ -30,13 +30,13 @@ export function distancesOf(garden: Garden, id: ItemId): readonly NeighbourDista
   const item = garden.items.find((one) => one.id === id);
   if (!item) return [];
   const { units } = garden;
-  const { together } = limitsOf(garden);
-  const wanted = wayWanted(garden);
+  const limits = limitsOf(garden);
+  const wanted = roomToStand(garden.gardener, limits);
   return sideDimensions(garden, id).map(({ from, to, width, other }) => {
     const beside = garden.items.find((one) => one.id === other);
     const isWay = item.kind === "bed" && (!beside || bodyOf(beside).solid);
     const short = wanted - width;
-    const fails = isWay && width > together && short > SAME_LENGTH;
+    const fails = isWay && width > limits.together && short > SAME_LENGTH;
     const words = fails
       ? `${formatShort(width, units)} · ${formatShort(short, units)} short`
       : formatLength(width, units);
