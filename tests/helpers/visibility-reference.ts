@@ -1,3 +1,4 @@
+import { offset } from "../../src/geometry/clip.ts";
 import { contains } from "../../src/geometry/ring.ts";
 import { nearestOnSegment } from "../../src/geometry/segment.ts";
 import type { Garden, Point, Region, Ring } from "../../src/index.ts";
@@ -31,13 +32,30 @@ export function walksByVisibility(garden: Garden, from: Point, width: number): (
     }
   }
   return (outline) => {
+    // Arcs drawn with chords may lie up to 2 mm inside: walks end that much before they touch.
+    const ends = offset([outline], half + 2.5, "round").flatMap(everySoOften);
     let best = Infinity;
     nodes.forEach((node, i) => {
-      const end = towards(node, outline, half);
-      if (far[i]! + end.leg < best && sees(region, node, end.at)) best = far[i]! + end.leg;
+      for (const end of ends) {
+        const length = far[i]! + Math.hypot(end[0] - node[0], end[1] - node[1]);
+        if (length < best && sees(region, node, end)) best = length;
+      }
     });
     return best;
   };
+}
+
+const EVERY = 40;
+
+function everySoOften(ring: Ring): Point[] {
+  return ring.flatMap(([ax, ay], i) => {
+    const [bx, by] = ring[(i + 1) % ring.length]!;
+    const parts = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / EVERY));
+    return Array.from(
+      { length: parts },
+      (_, k): Point => [ax + ((bx - ax) * k) / parts, ay + ((by - ay) * k) / parts],
+    );
+  });
 }
 
 /** Arcs with fewer chords: corners go that lie within 2 mm of the line between those kept. */
@@ -64,16 +82,6 @@ function plainer(ring: Ring): Ring {
 function isReflex(ring: Ring, i: number): boolean {
   const [a, b, c] = [ring.at(i - 1)!, ring[i]!, ring[(i + 1) % ring.length]!];
   return (b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0]) < 0;
-}
-
-function towards(from: Point, outline: Ring, half: number): { at: Point; leg: number } {
-  const feet = outline.map((corner, i) => nearestOnSegment(from, corner, outline[(i + 1) % outline.length]!));
-  const away = (p: Point) => Math.hypot(p[0] - from[0], p[1] - from[1]);
-  const foot = feet.reduce((a, b) => (away(b) < away(a) ? b : a));
-  // Arcs drawn with chords may lie up to 2 mm inside: the walk ends that much earlier.
-  const leg = Math.max(0, away(foot) - half - 2.5);
-  const share = leg / (away(foot) || 1);
-  return { at: [from[0] + share * (foot[0] - from[0]), from[1] + share * (foot[1] - from[1])], leg };
 }
 
 const SLACK = 0.01;
