@@ -20,6 +20,7 @@ export const narrowDrawnPath = defineRule({
   promise: "Every drawn path is as wide as what it is used for.",
   why: "A path that is laid too narrow is laid again, or walked beside.",
   source: LIMITS.kneelingWay.source,
+  limits: ["standingRoom", "kneelingWay", "barrowWay", "wheelchairWay"],
   needs: ["garden", "limits", "units"],
 
   check({ garden, limits, units }) {

@@ -10,6 +10,7 @@ import type { Point } from "../geometry/types.ts";
 import { add, scale, subtract, turned } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { Facts } from "./facts.ts";
+import { RememberedWays } from "./remembered-ways.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 import { isWithinReach, soundlyChanged, wishesOf } from "./sound-change.ts";
 
@@ -20,6 +21,7 @@ export const narrowPath = defineRule({
   promise: "Beside every bed there is either no gap or a path wide enough for whoever gardens here.",
   why: "Where nobody can stand, kneel or wheel, an edge of the bed is lost, and the strip grows weeds.",
   source: LIMITS.kneelingWay.source,
+  limits: ["standingRoom", "kneelingWay", "wheelchairWay", "together"],
   needs: ["garden", "access"],
 
   check(facts) {
@@ -39,7 +41,9 @@ export const narrowPath = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)} to ${what}: path ${short} too narrow`,
           detail: `Between ${nameOf(bed)} and ${what} are ${formatShort(gap.width, garden.units)}; ${formatShort(wishes.asked, garden.units)} are needed ${purpose(garden)}.`,
-          waysOut: waysOut(facts, gap, bed, other, wishes.asked),
+          waysOut: remembered.of(bed, garden, gap.between[1], [other], () =>
+            waysOut(facts, gap, bed, other, wishes.asked),
+          ),
         },
       ];
     });
@@ -47,6 +51,8 @@ export const narrowPath = defineRule({
 });
 
 type Known = Pick<Facts, "garden" | "access">;
+
+const remembered = new RememberedWays();
 
 const purpose = ({ gardener }: Garden): string =>
   gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? "to kneel" : "to stand";

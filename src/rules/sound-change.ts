@@ -1,4 +1,3 @@
-import { access } from "../access/access.ts";
 import { barriersOf, bars } from "../access/barriers.ts";
 import { type GapWishes, narrowGapsFrom } from "../access/narrow-gaps.ts";
 import { bedReach, type Gardening, reachOf } from "../access/reach.ts";
@@ -83,32 +82,29 @@ function hasNoNewNarrowGap(id: ItemId, before: Garden, after: Garden): boolean {
   );
 }
 
-function reachesAsMuch(is: Bed, after: Garden, was: Bed, facts: Known): boolean {
-  const before = facts.access.beds.find(({ id }) => id === was.id)?.farthest.distance ?? 0;
-  const now = farthestAfter(is, after, was, facts);
-  return now <= Math.max(wishesOf(after).reach + SAME_LENGTH, before);
+function reachesAsMuch(is: Bed, after: Garden, was: Bed, { garden: before }: Known): boolean {
+  const wishes = wishesOf(after);
+  const farthest = bedReach(is, after, wishes).farthest.distance;
+  return farthest <= Math.max(wishes.reach + SAME_LENGTH, bedReach(was, before, wishes).farthest.distance);
 }
 
-/** Whether all soil of a bed is within reach after a change that is sound. */
+/**
+ * Whether all soil of a bed is within reach after a change that is sound.
+ *
+ * Where every edge with room could be got to before, it can be now: no gap has become narrower than a way. Where one
+ * could not, this says no: the way to it has to be opened first.
+ */
 export function isWithinReach(id: ItemId, after: Garden, facts: Known): boolean {
   const [was, is] = [bedIn(facts.garden, id), bedIn(after, id)];
-  return (
-    was !== null && is !== null && farthestAfter(is, after, was, facts) <= wishesOf(after).reach + SAME_LENGTH
-  );
-}
-
-function farthestAfter(is: Bed, after: Garden, was: Bed, facts: Known): number {
+  if (!was || !is || isCutOff(was, facts)) return false;
   const wishes = wishesOf(after);
-  // Where every edge with room could be got to before, it can be now: no gap has become narrower than a way.
-  if (!isCutOff(was, facts)) return bedReach(is, after, wishes).farthest.distance;
-  const found = access(after).beds.find(({ id }) => id === is.id);
-  return found?.farthest.distance ?? Infinity;
+  return bedReach(is, after, wishes).farthest.distance <= wishes.reach + SAME_LENGTH;
 }
 
 /** Whether some edge of a bed has room in front of it that nobody can get to. */
-function isCutOff(bed: Bed, { garden, access: known }: Known): boolean {
+function isCutOff(bed: Bed, { garden, access }: Known): boolean {
   const roomy = lengthOf(stretchesOf(standingPieces(bed, garden, wishesOf(garden).room)));
-  const found = known.beds.find(({ id }) => id === bed.id);
+  const found = access.beds.find(({ id }) => id === bed.id);
   return !found || lengthOf(found.standing) < roomy - SAME_LENGTH;
 }
 

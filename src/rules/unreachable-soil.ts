@@ -13,6 +13,7 @@ import { formatShort } from "../units/format-length.ts";
 import { FOOT, INCH, SAME_LENGTH } from "../units/length.ts";
 import type { Facts } from "./facts.ts";
 import { type Narrower, narrowerShapes } from "./reachable-shapes.ts";
+import { RememberedWays } from "./remembered-ways.ts";
 import { defineRule, type Finding, type WayOut } from "./rule.ts";
 import { isWithinReach, soundlyChanged, wishesOf } from "./sound-change.ts";
 import { listed } from "./words.ts";
@@ -26,6 +27,7 @@ export const unreachableSoil = defineRule({
   promise: "Every bit of a bed's soil is within reach from an edge where the gardener can really be.",
   why: "What cannot be reached is stepped on, and soil that is stepped on grows little.",
   source: LIMITS.reach.source,
+  limits: ["reach", "childReach", "seatedReach", "standingRoom", "kneelingWay", "wheelchairWay"],
   needs: ["garden", "access", "beds"],
 
   check(facts) {
@@ -37,6 +39,8 @@ export const unreachableSoil = defineRule({
   },
 });
 
+const remembered = new RememberedWays();
+
 function finding(facts: Known, bed: Bed, known: BedAccess): Finding {
   const { garden } = facts;
   const shown = (mm: number) => formatShort(mm, garden.units);
@@ -45,7 +49,9 @@ function finding(facts: Known, bed: Bed, known: BedAccess): Finding {
     itemIds: [bed.id],
     at: [farthest.at],
     unit: "mm" as const,
-    waysOut: waysOut(facts, bed, known),
+    waysOut: remembered.of(bed, garden, "", [known.standing.length, known.farthest.distance], () =>
+      waysOut(facts, bed, known),
+    ),
   };
   if (known.standing.length === 0) {
     const { room } = wishesOf(garden);
