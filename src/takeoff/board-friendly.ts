@@ -36,6 +36,7 @@ const SIZES_KEPT = 128;
 const MOST_STEPS = 4;
 /** Sizes that are planned together with all other beds; each costs a cut plan. */
 const MOST_TRIES = 3;
+const MOST_LENGTHS = 28;
 
 /**
  * The nearest smaller size of a rectangular bed of boards that saves money, or null where there is none within 3 in.
@@ -48,6 +49,8 @@ export function boardFriendlySize(garden: Garden, bed: Bed): BoardFriendly | nul
   const settings = settingsOf(garden);
   const kind = kindOf(garden, bed, settings);
   const alike = kind.beds.filter((item) => isAlike(item, bed));
+  // Among so many lengths any cut fits some other, and none can be proven to save.
+  if (kind.lengths > MOST_LENGTHS) return null;
   const { stock } = boardsOnSale(bed.wall.board, bed.wall.timber, garden.prices, settings);
   const found = friendlier(bed, alike, kind, stock, settings);
   return found && { ...found, beds: alike };
@@ -58,6 +61,8 @@ interface BoardKind {
   readonly beds: readonly Bed[];
   /** Says which pieces are cut, so that answers can be kept while no size changes. */
   readonly key: string;
+  /** Distinct lengths among them. */
+  readonly lengths: number;
 }
 
 const kinds = new WeakMap<Garden, Map<string, BoardKind>>();

@@ -23,7 +23,8 @@ export function settingsOf(garden: Pick<Garden, "cutting" | "limits" | "units">)
   const settings: Settings = {
     units: garden.units,
     kerf,
-    stockLengths: [...stockLengths].sort((a, b) => a - b),
+    // A length listed twice is still one length on sale.
+    stockLengths: [...new Set(stockLengths)].sort((a, b) => a - b),
     longestStock: Math.max(...stockLengths),
     // A spacing of nothing would ask for stakes without end: read as no stakes at all.
     stakeEvery: stakeEvery > 0 ? stakeEvery : Number.POSITIVE_INFINITY,

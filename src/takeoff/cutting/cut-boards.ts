@@ -7,9 +7,9 @@ import { type Effort, searched } from "./search.ts";
 import { totalsOf } from "./totals.ts";
 
 /** Enough to prove the job of a bed or two, never enough to be felt while a bed is dragged. */
-const AT_ONCE: Effort = { steps: 2_000, patterns: 400 };
+const AT_ONCE: Effort = { steps: 2_000, patterns: 400, sizes: 30 };
 /** A second or so at the most. */
-const IN_DEPTH: Effort = { steps: 600_000, patterns: 40_000 };
+const IN_DEPTH: Effort = { steps: 600_000, patterns: 40_000, sizes: 100 };
 
 /**
  * A cheap way to saw pieces from boards on sale, at once, with a bound that no plan can beat.
@@ -47,6 +47,7 @@ function planned(pieces: readonly Piece[], stock: readonly Stock[], kerf: number
 
 function cheapest(job: Job, effort: Effort): { patterns: readonly Pattern[]; bound: number } {
   const greedy = greedyPlan(job);
+  if (greedy && job.sizes.length > effort.sizes) return { patterns: greedy, bound: lengthBound(job) };
   const relaxed = relaxedPlan(job, greedy ?? []);
   if (relaxed.short) return { patterns: partialPlan(job), bound: 0 };
   const plans = [greedy, roundedPlan(job, relaxed)]
@@ -55,6 +56,12 @@ function cheapest(job: Job, effort: Effort): { patterns: readonly Pattern[]; bou
   const start = plans.reduce((a, b) => (b.cost < a.cost ? b : a), { patterns: [], cost: overAll(job) });
   const found = searched(job, relaxed, start, totalsOf(job, start.cost), effort);
   return found.patterns.length > 0 ? found : { patterns: partialPlan(job), bound: 0 };
+}
+
+/** All pieces at the price of the board that is cheapest for its length: a bound that takes no work. */
+function lengthBound({ sizes, demand, stock }: Job): number {
+  const length = sizes.reduce((sum, size, i) => sum + size * demand[i]!, 0);
+  return length * Math.min(...stock.map(({ price, capacity }) => price / capacity));
 }
 
 /** More than any plan of this job costs: a board for every piece, and a little. */
@@ -69,19 +76,22 @@ function asCutPlan(
   kerf: number,
   bound: number,
 ): CutPlan {
-  const queues = labels.map((list) => [...list]);
+  const next = labels.map(() => 0);
+  const taken = (i: number, count: number) => {
+    const from = next[i]!;
+    next[i] = Math.min(labels[i]!.length, from + count);
+    return labels[i]!.slice(from, next[i]).map((label) => named(lengths[i]!, label));
+  };
   const boards = patterns
     .map(({ stock, counts }) => {
-      const pieces = counts.flatMap((count, i) =>
-        (queues[i]?.splice(0, count) ?? []).map((label) => named(lengths[i] ?? 0, label)),
-      );
+      const pieces = counts.flatMap((count, i) => (count > 0 ? taken(i, count) : []));
       return sawn(job.stock[stock]!.from, pieces, kerf);
     })
     .filter(({ pieces }) => pieces.length > 0)
     .sort((a, b) => a.stock.length - b.stock.length || b.pieces[0]!.length - a.pieces[0]!.length);
   const uncut = [
     ...tooLong,
-    ...queues.flatMap((queue, i) => queue.map((label) => ({ ...named(lengths[i] ?? 0, label), count: 1 }))),
+    ...labels.flatMap((list, i) => taken(i, list.length).map((piece) => ({ ...piece, count: 1 }))),
   ];
   const cost = toCents(boards.reduce((sum, { stock }) => sum + stock.price, 0));
   const lowerBound = Math.min(cost, toCents(bound));

@@ -17,12 +17,18 @@ export function greedyPlan(job: Job, demand: readonly number[] = job.demand): Pa
     const cost = swapped.reduce((sum, { stock }) => sum + job.stock[stock]!.price, 0);
     if (cost < bestCost) [best, bestCost] = [swapped, cost];
   };
+  const pieces = demand.reduce((sum, count) => sum + count, 0);
   for (const opened of job.stock.keys()) {
-    consider(bestFit(job, demand, opened));
+    if (pieces <= MOST_FITTED) consider(bestFit(job, demand, opened));
     consider(fullestFirst(job, demand, opened));
   }
   return best;
 }
+
+/** Best fit looks at every board for every piece; beyond so many pieces only whole boards are thought of. */
+const MOST_FITTED = 600;
+/** Sizes that are tried beside the longest on a new board; the rest follow longest first. */
+const MOST_SECONDS = 12;
 
 interface Begun {
   readonly stock: number;
@@ -60,8 +66,12 @@ function fullestFirst(job: Job, demand: readonly number[], opened: number): Patt
     const size = job.sizes[first]!;
     const stock = job.stock[opened]!.capacity >= size ? opened : cheapestHolding(job, size);
     if (stock === null) return null;
-    patterns.push({ stock, counts: fullest(job, left, first, job.stock[stock]!.capacity) });
-    for (const [i, n] of patterns.at(-1)!.counts.entries()) left[i]! -= n;
+    const counts = fullest(job, left, first, job.stock[stock]!.capacity);
+    // The same board again for as long as there are pieces for all of it.
+    const used = counts.flatMap((n, i) => (n > 0 ? [Math.floor(left[i]! / n)] : []));
+    const times = Math.min(...used);
+    for (let n = 0; n < times; n++) patterns.push({ stock, counts });
+    for (let i = 0; i < left.length; i++) left[i]! -= counts[i]! * times;
   }
 }
 
@@ -69,8 +79,10 @@ function fullestFirst(job: Job, demand: readonly number[], opened: number): Patt
 function fullest(job: Job, left: readonly number[], first: number, capacity: number): number[] {
   let best: number[] = [];
   let bestRoom = Number.POSITIVE_INFINITY;
-  for (let second = first; second < job.sizes.length; second++) {
+  let tried = 0;
+  for (let second = first; second < job.sizes.length && tried < MOST_SECONDS; second++) {
     if (left[second] === 0) continue;
+    tried++;
     const counts = new Array<number>(job.sizes.length).fill(0);
     counts[first] = 1;
     let room = capacity - job.sizes[first]!;

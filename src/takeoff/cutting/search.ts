@@ -7,6 +7,8 @@ import type { Totals } from "./totals.ts";
 export interface Effort {
   readonly steps: number;
   readonly patterns: number;
+  /** Distinct lengths beyond which only a quick plan and its bound by length are made. */
+  readonly sizes: number;
 }
 
 export interface Plan {
