@@ -1,6 +1,7 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import { type Limits, limitsOf } from "../garden/limits.ts";
+import type { Detail } from "./boundary.ts";
 import { freeGround } from "./free-ground.ts";
 import { gapsOf } from "./gaps.ts";
 import { kitchenWalks } from "./kitchen-walks.ts";
@@ -18,13 +19,14 @@ import { wheelchairAccess } from "./wheelchair.ts";
  * Free ground and routes are worked out when they are first read, and then kept: a drag that shows neither does not
  * wait for them. (Copied to another thread, all of them are there.)
  *
+ * @param options.detail "dragged" looks less closely, so that 40 beds fit in a frame; see `boundary.ts`
  * @returns facts in mm on the plan; see `types.ts` for each
  */
-export function access(garden: Garden): Access {
+export function access(garden: Garden, { detail = "settled" }: { readonly detail?: Detail } = {}): Access {
   const limits = limitsOf(garden);
   const room = roomToStand(garden.gardener, limits);
   const reach = reachOf(garden.gardener, limits);
-  const ways = waysOf(garden);
+  const ways = waysOf(garden, detail);
   const canGetTo = ways.reachableAt(narrowestWalked(garden, limits));
   const walks = once(() => kitchenWalks(garden));
   const hoses = once(() => hosesOf(garden));

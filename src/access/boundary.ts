@@ -25,30 +25,36 @@ export interface Boundary {
  */
 const STEPS = [3 * INCH, 6 * INCH, 12 * INCH];
 
-/** The finest step that stays within this many samples is taken: about 3 ms of triangulation and search. */
-const SAMPLES_IN_A_FRAME = 4000;
+/**
+ * How closely to look. While something is dragged the samples are few enough to be looked through within the frame; a
+ * pocket or a very crooked gap may then be told a shade wrong, until things are settled.
+ */
+export type Detail = "dragged" | "settled";
+
+/** The finest step that stays within this many samples is taken: some 2 and 8 ms of triangulation and search. */
+const MOST_SAMPLES: Readonly<Record<Detail, number>> = { dragged: 2400, settled: 8000 };
 
 /** Samples along the yard's outline and everything that stands in it. */
-export function boundaryOf(garden: Pick<Garden, "items" | "yard">): Boundary {
-  return boundaryFrom(garden.yard, surroundingsOf(garden).obstacles);
+export function boundaryOf(garden: Pick<Garden, "items" | "yard">, detail: Detail = "settled"): Boundary {
+  const rings = [garden.yard, ...surroundingsOf(garden).obstacles.map(({ ring }) => ring)];
+  return boundaryFrom(garden.yard, surroundingsOf(garden).obstacles, stepFor(rings, MOST_SAMPLES[detail]));
 }
 
-/** @param step mm between samples; chosen by the size of the garden if not given */
-export function boundaryFrom(yard: Ring, obstacles: readonly Obstacle[], step?: number): Boundary {
+/** @param step greatest distance between samples, mm */
+function boundaryFrom(yard: Ring, obstacles: readonly Obstacle[], step: number): Boundary {
   const rings = [yard, ...obstacles.map(({ ring }) => ring)];
   const owners: Side[] = ["yard", ...obstacles.map(({ id }) => id)];
-  const chosen = step ?? stepFor(rings);
   return joined(
-    rings.map((ring) => samplesOf(ring, chosen)),
+    rings.map((ring) => samplesOf(ring, step)),
     owners,
-    chosen,
+    step,
   );
 }
 
-function stepFor(rings: readonly Ring[]): number {
+function stepFor(rings: readonly Ring[], most: number): number {
   const coarsest = STEPS.at(-1) ?? 0;
   const fits = (step: number) =>
-    rings.reduce((sum, ring) => sum + samplesOf(ring, step).length / 2, 0) <= SAMPLES_IN_A_FRAME;
+    rings.reduce((sum, ring) => sum + samplesOf(ring, step).length / 2, 0) <= most;
   return STEPS.find(fits) ?? coarsest;
 }
 

@@ -2,7 +2,7 @@ import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Point } from "../geometry/types.ts";
 import { INCH, SAME_LENGTH } from "../units/length.ts";
-import { type Boundary, boundaryOf } from "./boundary.ts";
+import { type Boundary, boundaryOf, type Detail } from "./boundary.ts";
 import { type Entrance, entrancesOf } from "./entrances.ts";
 import { pieceGap } from "./piece-gap.ts";
 import type { Gap, Side, Way } from "./types.ts";
@@ -34,20 +34,25 @@ export interface Ways {
   readonly widest: Float64Array | null;
 }
 
-const known = new WeakMap<Garden["items"], { readonly yard: Garden["yard"]; readonly ways: Ways }>();
+interface Known {
+  readonly yard: Garden["yard"];
+  readonly detail: Detail;
+  readonly ways: Ways;
+}
+const known = new WeakMap<Garden["items"], Known>();
 
 /** The widest ways from gates and doors to every bed; remembered by the garden's things. */
-export function waysOf(garden: Pick<Garden, "items" | "yard">): Ways {
+export function waysOf(garden: Pick<Garden, "items" | "yard">, detail: Detail = "settled"): Ways {
   const before = known.get(garden.items);
-  if (before?.yard === garden.yard) return before.ways;
-  const ways = workedOut(garden);
-  known.set(garden.items, { yard: garden.yard, ways });
+  if (before?.yard === garden.yard && before.detail === detail) return before.ways;
+  const ways = workedOut(garden, detail);
+  known.set(garden.items, { yard: garden.yard, detail, ways });
   return ways;
 }
 
-function workedOut(garden: Pick<Garden, "items" | "yard">): Ways {
+function workedOut(garden: Pick<Garden, "items" | "yard">, detail: Detail): Ways {
   const entrances = entrancesOf(garden);
-  const mesh = meshOf(boundaryOf(garden));
+  const mesh = meshOf(boundaryOf(garden, detail));
   const locate = locator(mesh);
   const atSides = trianglesAtSides(mesh);
   const from = (kind: Entrance["kind"]) => {

@@ -19,7 +19,7 @@ const COMPUTE: Computing = {
   units: ({ units }) => units,
   grounds: groundsUnder,
   place: placeOf,
-  access,
+  access: (garden) => access(garden),
   takeoff,
 };
 
