@@ -1,6 +1,6 @@
 import { INCH } from "../../src/index.ts";
 import { wheelchairTightHalfTurn } from "../../src/rules/wheelchair-tight-half-turn.ts";
-import { bed, fence, gardenWith } from "../helpers/garden-of.ts";
+import { bed, fence, gardenWith, tree } from "../helpers/garden-of.ts";
 import { testRule } from "../helpers/test-rule.ts";
 
 const W = 36 * INCH;
@@ -22,11 +22,17 @@ const alley = (
   );
 };
 
+const withTrunk = (garden: ReturnType<typeof alley>) => ({
+  ...garden,
+  items: [...garden.items, tree("pear", { at: [-40 * INCH - 60, 1524], trunk: 120 })],
+});
+
 // 2010 ADA Standards 403.5.2 and its exception: 42-48-42, or 60 between ways of 36 in, round less than 48 in.
 testRule(wheelchairTightHalfTurn, {
   passes: {
     "42 in ways and 48 in at the end": alley(42 * INCH, 48 * INCH),
     "each short by half a tolerance": alley(42 * INCH - 0.4, 48 * INCH - 0.4),
+    "a trunk 40 in off the middle of a side, far from both turns": withTrunk(alley(60 * INCH, 48 * INCH)),
     "36 in ways and 60 in at the end": alley(36 * INCH, 60 * INCH),
     "a bed 48 in wide, to which the rule does not apply": alley(37 * INCH, 38 * INCH, { width: 48 * INCH }),
     "a tight end where the other is wide": alley(37 * INCH, 38 * INCH, { below: 61 * INCH }),
