@@ -74,13 +74,9 @@ function kindOf(garden: Garden, bed: BoardBed, settings: Settings): BoardKind {
   let kind = byBoard.get(name);
   if (!kind) {
     const beds = garden.items.filter((item): item is Bed => item.kind === "bed" && isSameBoard(item, bed));
-    kind = {
-      beds,
-      key: beds
-        .flatMap((one) => piecesOf(one, settings))
-        .map(pieceKey)
-        .join(),
-    };
+    const pieces = beds.flatMap((one) => piecesOf(one, settings));
+    const lengths = new Set(pieces.map(({ length }) => length)).size;
+    kind = { beds, key: pieces.map(pieceKey).join(), lengths };
     byBoard.set(name, kind);
   }
   return kind;

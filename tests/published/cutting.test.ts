@@ -78,7 +78,8 @@ describe("the cut plan", () => {
   it("cuts four 12 in posts from a 4 ft board only without a kerf: KY-1, KY-2", () => {
     const [board, count] = [given("KY-1", "stock_in"), given("KY-1", "pieces")];
     const stock = [{ length: board, price: 5 }];
-    const boards = (length: number, kerf: number) => cutBoards([{ length, count }], stock, kerf).boards.length;
+    const boards = (length: number, kerf: number) =>
+      cutBoards([{ length, count }], stock, kerf).boards.length;
     expect(boards(given("KY-1", "piece_in"), given("KY-1", "kerf_in"))).toBe(1);
     expect(boards(12, given("KY-2", "kerf_in"))).toBe(2);
     expect(boards(expected("KY-2", "max_post_in"), given("KY-2", "kerf_in"))).toBe(1);
