@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { applyOps, type Garden, INCH, itemId, priceKeysOf, takeoff } from "../../src/index.ts";
+import { applyOps, type Garden, INCH, type Item, itemId, priceKeysOf, takeoff } from "../../src/index.ts";
 import { bed, gardenOf, gardenWith, path } from "../helpers/garden-of.ts";
 
 const fourByEight = { w: 48 * INCH, h: 96 * INCH };
@@ -210,7 +210,7 @@ describe("fill, mulch and paths", () => {
       depth: 100,
       surface: "firm-gravel",
     });
-    const how = (...items: Parameters<typeof gardenOf>) =>
+    const how = (...items: Item[]) =>
       takeoff(gardenWith({ units: "metric" }, ...items)).lines.find(({ key }) =>
         key.startsWith("firm-gravel"),
       )!.how;
