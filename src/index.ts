@@ -69,10 +69,10 @@ export {
   turnedAbout,
   unplaced,
 } from "./geometry/vector.ts";
-export { checkGarden } from "./rules/check-garden.ts";
+export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
-export { type Survey, survey } from "./rules/survey.ts";
+export { isSlowRule, type Survey, survey } from "./rules/survey.ts";
 export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
 export type { PaperId } from "./sheet/papers.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";

@@ -1,35 +1,69 @@
-import { survey } from "../../src/index.ts";
+import { type Depth, type Garden, type Survey, survey } from "../../src/index.ts";
 import { type Editor, shownGarden } from "../store/editor.ts";
+import { carriedOver } from "./carry.ts";
 import { useFindings } from "./findings.ts";
-import { startWorker, type WorkerAnalyst } from "./worker-analyst.ts";
+import { type Answer, startWorker } from "./worker-analyst.ts";
 
 /** A frame is 16.7 ms; the plan's own drawing needs its share of it. */
-const FRAME_SHARE_MS = 7;
-/** One slow reckoning may be the machine's; so many in a row are the garden's. */
-const SLOW_IN_A_ROW = 3;
+const FRAME_SHARE_MS = 8;
+/** One slow glance may be the machine's, or the first of its kind; so many in a row are the garden's. */
+const SLOW_IN_A_ROW = 4;
+/** With each gesture the frame gets another chance, but fewer: what was slow a moment ago mostly still is. */
+const SECOND_CHANCES = 2;
 
 /**
- * Keeps `useFindings` up with the garden on the screen. Gardens that can be reckoned within their share of a frame
- * are reckoned in the very next frame; larger ones go to a worker, one at a time and always the newest, so that no
- * pointer move waits for either.
+ * Keeps `useFindings` up with the garden on the screen.
+ *
+ * Each change gets a glance in the very next frame, while that fits its share of one, and a closer look from a worker
+ * as soon as the worker is free; ways out are looked for once the hand lets go. Of a garden too large for glances in
+ * the frame, the worker does those too. No pointer move waits for any of it.
  */
 export function startAnalysis(editor: Editor): () => void {
-  let slow = 0;
   let frame = 0;
-  let worker: WorkerAnalyst | null = null;
+  let slowInARow = 0;
+  /** The last survey with routes, of whichever garden: what glances are filled in from. */
+  let last: Survey | null = null;
+  let glanced: { readonly of: Garden; readonly survey: Survey } | null = null;
+  const worker = startWorker(onAnswer);
+
+  const inFrame = () => slowInARow < SLOW_IN_A_ROW;
+
+  const publish = (of: Garden, { access, takeoff, snags }: Survey, settled: boolean) =>
+    useFindings.setState({ of, access, takeoff, snags, settled });
+
+  const publishGlance = (of: Garden, found: Survey) => publish(of, carriedOver(found, last, of, true), false);
+
+  function onAnswer({ of, depth, survey: found }: Answer) {
+    if (depth === "glance") {
+      publishGlance(of, found);
+      return;
+    }
+    last = carriedOver(found, last, of, false);
+    const shown = shownGarden(editor.getState());
+    if (of === shown) publish(of, last, depth === "whole");
+    // An answer about a moment ago still tells what the slow rules say: it fills in what is on the screen.
+    else if (glanced?.of === shown) publishGlance(shown, glanced.survey);
+  }
+
+  function glance(garden: Garden) {
+    const began = performance.now();
+    glanced = { of: garden, survey: survey(garden, "glance") };
+    publishGlance(garden, glanced.survey);
+    slowInARow = performance.now() - began > FRAME_SHARE_MS ? slowInARow + 1 : 0;
+  }
 
   const reckon = () => {
     frame = 0;
-    const garden = shownGarden(editor.getState());
-    if (garden === useFindings.getState().of) return;
-    if (worker) {
-      worker.analyse(garden);
-      return;
+    const { draft, garden: committed } = editor.getState();
+    const garden = draft ?? committed;
+    const known = useFindings.getState();
+    if (garden === known.of && (known.settled || draft)) return;
+    const depths: Depth[] = draft ? ["look"] : ["look", "whole"];
+    if (garden !== known.of) {
+      if (inFrame()) glance(garden);
+      else depths.unshift("glance");
     }
-    const began = performance.now();
-    useFindings.setState({ of: garden, ...survey(garden) });
-    slow = performance.now() - began > FRAME_SHARE_MS ? slow + 1 : 0;
-    if (slow >= SLOW_IN_A_ROW) worker = startWorker();
+    worker.ask(garden, depths);
   };
 
   const soon = () => {
@@ -37,13 +71,15 @@ export function startAnalysis(editor: Editor): () => void {
   };
 
   const stopListening = editor.subscribe((state, before) => {
-    if (shownGarden(state) !== shownGarden(before)) soon();
+    if (state.garden !== before.garden) slowInARow = Math.min(slowInARow, SLOW_IN_A_ROW - SECOND_CHANCES);
+    const letGo = before.draft !== null && state.draft === null;
+    if (letGo || shownGarden(state) !== shownGarden(before)) soon();
   });
   soon();
 
   return () => {
     stopListening();
     cancelAnimationFrame(frame);
-    worker?.stop();
+    worker.stop();
   };
 }

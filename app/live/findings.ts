@@ -9,7 +9,15 @@ export interface Findings {
   readonly snags: readonly Snag[];
   readonly takeoff: Takeoff | null;
   readonly access: Access | null;
+  /** Routes and ways out are those of this very garden, not carried over from a moment ago. */
+  readonly settled: boolean;
 }
 
 /** The last findings. `analysis.ts` writes them; the plan, the ledger and the build sheet read them. */
-export const useFindings = create<Findings>()(() => ({ of: null, snags: [], takeoff: null, access: null }));
+export const useFindings = create<Findings>()(() => ({
+  of: null,
+  snags: [],
+  takeoff: null,
+  access: null,
+  settled: false,
+}));

@@ -1,41 +1,49 @@
 import { type Remote, wrap } from "comlink";
-import type { Garden } from "../../src/index.ts";
+import type { Depth, Garden, Survey } from "../../src/index.ts";
 import type { AnalysisApi } from "../workers/analysis.worker.ts";
 import { deltaOf } from "./delta.ts";
-import { useFindings } from "./findings.ts";
+
+export interface Answer {
+  readonly of: Garden;
+  readonly depth: Depth;
+  readonly survey: Survey;
+}
 
 export interface WorkerAnalyst {
-  /** Asks for the findings of a garden; they are written to `useFindings` when done. */
-  analyse(garden: Garden): void;
+  /** Asks for a survey, to these depths one after another, the shallowest first. Replaces what was asked before. */
+  ask(garden: Garden, depths: readonly Depth[]): void;
   stop(): void;
 }
 
-/** One question at a time; while it is out only the newest garden waits, and those between are never asked about. */
-export function startWorker(): WorkerAnalyst {
+/** One question at a time; while it is out only the newest waits, and those between are never asked. */
+export function startWorker(onAnswer: (answer: Answer) => void): WorkerAnalyst {
   const worker = new Worker(new URL("../workers/analysis.worker.ts", import.meta.url), { type: "module" });
   const remote: Remote<AnalysisApi> = wrap<AnalysisApi>(worker);
   let told: Garden | null = null;
-  let waiting: Garden | null = null;
+  let asked: { readonly garden: Garden; readonly depths: readonly Depth[] } | null = null;
   let busy = false;
 
-  const ask = async (garden: Garden) => {
+  const next = async () => {
+    const [depth, ...deeper] = asked?.depths ?? [];
+    if (busy || !asked || !depth) return;
+    const { garden } = asked;
+    asked = { garden, depths: deeper };
     busy = true;
     const delta = deltaOf(told, garden);
     told = garden;
-    const findings = await remote.analyse(delta);
-    useFindings.setState({ of: garden, ...findings });
+    const survey = await remote.survey(delta, depth);
     busy = false;
-    const next = waiting;
-    waiting = null;
-    if (next && next !== garden) void ask(next);
+    onAnswer({ of: garden, depth, survey });
+    void next();
   };
 
   return {
-    analyse(garden) {
-      if (busy) waiting = garden;
-      else void ask(garden);
+    ask(garden, depths) {
+      asked = { garden, depths };
+      void next();
     },
     stop() {
+      asked = null;
       worker.terminate();
     },
   };

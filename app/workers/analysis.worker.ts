@@ -1,14 +1,14 @@
 import { expose } from "comlink";
-import { type Garden, survey } from "../../src/index.ts";
+import { type Depth, type Garden, survey } from "../../src/index.ts";
 import { type GardenDelta, withDelta } from "../live/delta.ts";
 
 let garden: Garden | null = null;
 
 const api = {
-  /** The findings of the garden that the delta leads to; starts from the one of the call before. */
-  analyse(delta: GardenDelta) {
+  /** The survey of the garden that the delta leads to; the delta starts from the garden of the call before. */
+  survey(delta: GardenDelta, depth: Depth) {
     garden = withDelta(garden, delta);
-    return survey(garden);
+    return survey(garden, depth);
   },
 };
 

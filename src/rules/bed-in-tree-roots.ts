@@ -33,10 +33,12 @@ export const bedInTreeRoots = defineRule({
             unit: "mm" as const,
             title: `${nameOf(bed)}: in the roots of ${nameOf(tree)}`,
             detail: `It stands ${far} from the trunk; roots of a crown this wide are likely to reach ${roots}.`,
-            waysOut: shiftWayOut(garden, bed.id, {
-              least: limit - gap.width,
-              keepOff: [roundZone(tree.at, limit)],
-            }),
+            get waysOut() {
+              return shiftWayOut(garden, bed.id, {
+                least: limit - gap.width,
+                keepOff: [roundZone(tree.at, limit)],
+              });
+            },
           },
         ];
       });

@@ -32,7 +32,9 @@ export const blockedTap = defineRule({
             unit: "mm" as const,
             title: `${nameOf(bed)}: ${far} from ${nameOf(tap)}`,
             detail: `It stands ${far} from the tap, where ${wanted} are to be kept clear.`,
-            waysOut: shiftWayOut(garden, bed.id),
+            get waysOut() {
+              return shiftWayOut(garden, bed.id);
+            },
           },
         ];
       }),

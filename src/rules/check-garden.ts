@@ -9,6 +9,12 @@ import type { Finding, Grade, Rule, Snag } from "./rule.ts";
 const SERIOUSNESS: Readonly<Record<Grade, number>> = { must: 0, should: 1, note: 2 };
 
 /**
+ * How closely to look. A glance is for every frame of a drag: it leaves out slow rules and looks for no ways out.
+ * A look leaves out only the ways out.
+ */
+export type Depth = "glance" | "look" | "whole";
+
+/**
  * Holds a garden to every rule.
  *
  * A rule that breaks down takes no other rule with it: what it would have said is replaced by a note that this could
@@ -17,33 +23,47 @@ const SERIOUSNESS: Readonly<Record<Grade, number>> = { must: 0, should: 1, note:
  * @param known facts that have been worked out already about this very garden (its access, its takeoff), so that they
  *   are not worked out twice
  * @param rules all of them unless told otherwise
+ * @param depth the whole unless told otherwise
  * @returns most serious first, then in the order of the rules, then in the order of the things they are about
  */
 export function checkGarden(
   garden: Garden,
   known: Partial<Pick<Facts, "access" | "takeoff">> = {},
   rules: readonly Rule[] = RULES,
+  depth: Depth = "whole",
 ): Snag[] {
   const facts = factsAbout(garden, known);
-  const snags = rules.flatMap((rule) => snagsOf(rule, facts));
+  const inTime = depth === "glance" ? rules.filter(({ slow }) => !slow) : rules;
+  const snags = inTime.flatMap((rule) => snagsOf(rule, facts, depth === "whole"));
   return inOrder(snags, garden, rules);
 }
 
-function snagsOf(rule: Rule, facts: Facts): Snag[] {
+function snagsOf(rule: Rule, facts: Facts, withWaysOut: boolean): Snag[] {
   try {
-    return withOwnKeys(rule.check(only(facts, rule.needs)).map((finding) => snagFrom(rule, finding)));
+    return withOwnKeys(
+      rule.check(only(facts, rule.needs)).map((finding) => snagFrom(rule, finding, withWaysOut)),
+    );
   } catch (error) {
-    return [snagFrom(rule, notChecked(rule, facts.garden, error))];
+    return [snagFrom(rule, notChecked(rule, facts.garden, error), withWaysOut)];
   }
 }
 
-const snagFrom = (rule: Rule, finding: Finding): Snag => ({
-  ...finding,
+// Field by field: spreading a finding would set its search for ways out going.
+const snagFrom = (rule: Rule, finding: Finding, withWaysOut: boolean): Snag => ({
   key: `${rule.id}:${finding.itemIds.join("+")}`,
   rule: rule.id,
   grade: finding.grade ?? rule.grade,
+  itemIds: finding.itemIds,
+  at: finding.at,
+  measured: finding.measured,
+  limit: finding.limit,
+  unit: finding.unit,
+  title: finding.title,
+  detail: finding.detail,
   why: rule.why,
   source: rule.source,
+  waysOut: withWaysOut ? finding.waysOut : [],
+  waysOutKnown: withWaysOut,
 });
 
 /** A rule may find two things wrong with the same things: the second is told apart by its number. */

@@ -33,7 +33,9 @@ export function conflictFindings(
           limit: 0,
           unit: "mm" as const,
           ...tell(movable, other, formatShort(conflict.depth, garden.units)),
-          waysOut: waysApart(garden, conflict, other),
+          get waysOut() {
+            return waysApart(garden, conflict, other);
+          },
         },
       ];
     });

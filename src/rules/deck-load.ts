@@ -43,9 +43,11 @@ export const deckLoad = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: on a ${where}, ask an engineer`,
           detail: `It holds ${formatShort(soilDepth, units)} of soil; ${formatShort(limit, units)} of wet soil alone uses up all that a deck is designed to carry.`,
-          waysOut: shiftWayOut(garden, bed.id, {
-            keepOff: decks.flatMap((item) => (item.kind === "ground" ? [outlineOf(item)] : [])),
-          }),
+          get waysOut() {
+            return shiftWayOut(garden, bed.id, {
+              keepOff: decks.flatMap((item) => (item.kind === "ground" ? [outlineOf(item)] : [])),
+            });
+          },
         },
       ];
     });

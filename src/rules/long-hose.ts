@@ -21,6 +21,7 @@ export const longHose = defineRule({
   why: "Where the hose ends, cans are carried; a bed watered by can is watered too little in July.",
   source: LIMITS.hose.source,
   limits: ["hose"],
+  slow: true,
   needs: ["garden", "access", "beds", "limits", "units"],
 
   check({ garden, access, beds, limits, units }) {
@@ -37,14 +38,16 @@ export const longHose = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: ${formatDistance(hose.length, units)} of hose to its far corner`,
           detail: `Along the ground from the nearest tap it takes ${formatDistance(hose.length, units)}; ${formatDistance(limit, units)} is allowed.`,
-          waysOut: [
-            ...tapNearer(garden, bed, limit),
-            ...moveNearer({ garden, access }, bed, hose, {
-              limit,
-              label: `Move to within ${formatDistance(limit, units)} of the tap`,
-              lengthOf: hoseLength,
-            }),
-          ],
+          get waysOut() {
+            return [
+              ...tapNearer(garden, bed, limit),
+              ...moveNearer({ garden, access }, bed, hose, {
+                limit,
+                label: `Move to within ${formatDistance(limit, units)} of the tap`,
+                lengthOf: hoseLength,
+              }),
+            ];
+          },
         },
       ];
     });

@@ -14,6 +14,7 @@ export const longWalk = defineRule({
   why: "A bed near the kitchen is looked after and picked every day; a far one is forgotten when it rains.",
   source: LIMITS.kitchenWalk.source,
   limits: ["kitchenWalk"],
+  slow: true,
   needs: ["garden", "access", "beds", "limits", "units"],
 
   check({ garden, access, beds, limits, units }) {
@@ -30,11 +31,13 @@ export const longWalk = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: ${formatDistance(kitchen.length, units)} walk from the kitchen`,
           detail: `The shortest walk there is ${formatDistance(kitchen.length, units)}; within ${formatDistance(limit, units)} a garden is used daily.`,
-          waysOut: moveNearer({ garden, access }, bed, kitchen, {
-            limit,
-            label: `Move to within ${formatDistance(limit, units)} of the kitchen door`,
-            lengthOf: (after, moved) => kitchenWalks(after).walkTo(moved)?.length ?? Infinity,
-          }),
+          get waysOut() {
+            return moveNearer({ garden, access }, bed, kitchen, {
+              limit,
+              label: `Move to within ${formatDistance(limit, units)} of the kitchen door`,
+              lengthOf: (after, moved) => kitchenWalks(after).walkTo(moved)?.length ?? Infinity,
+            });
+          },
         },
       ];
     });

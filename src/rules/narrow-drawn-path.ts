@@ -39,9 +39,11 @@ export const narrowDrawnPath = defineRule({
           unit: "mm" as const,
           title: `${nameOf(item)}: ${formatShort(asked - item.width, units)} too narrow ${purpose}`,
           detail: `It is drawn ${formatShort(item.width, units)} wide; ${formatShort(asked, units)} are needed ${purpose}.`,
-          waysOut: runsIntoMore(garden, item, ops)
-            ? []
-            : [{ label: `Widen to ${formatShort(asked, units)}`, ops }],
+          get waysOut() {
+            return runsIntoMore(garden, item, ops)
+              ? []
+              : [{ label: `Widen to ${formatShort(asked, units)}`, ops }];
+          },
         },
       ];
     });

@@ -35,7 +35,9 @@ export const narrowMainWay = defineRule({
         unit: "mm" as const,
         title: `Way to ${listedOrCounted(names, "beds")}: ${formatShort(limit - gap.width, units)} too narrow for a barrow`,
         detail: `The widest way narrows to ${formatShort(gap.width, units)} at ${sidesOf(gap, garden)}; a barrow needs ${formatShort(limit, units)}.`,
-        waysOut: openingShifts({ garden, access }, bottleneck, limit),
+        get waysOut() {
+          return openingShifts({ garden, access }, bottleneck, limit);
+        },
       };
     });
   },

@@ -41,9 +41,11 @@ export const narrowPath = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)} to ${what}: path ${short} too narrow`,
           detail: `Between ${nameOf(bed)} and ${what} are ${formatShort(gap.width, garden.units)}; ${formatShort(wishes.asked, garden.units)} are needed ${purpose(garden)}.`,
-          waysOut: remembered.of(bed, garden, gap.between[1], [other], () =>
-            waysOut(facts, gap, bed, other, wishes.asked),
-          ),
+          get waysOut() {
+            return remembered.of(bed, garden, gap.between[1], [other], () =>
+              waysOut(facts, gap, bed, other, wishes.asked),
+            );
+          },
         },
       ];
     });

@@ -39,10 +39,12 @@ export const nearOldPaint = defineRule({
             unit: "mm" as const,
             title: `${nameOf(bed)}: ${far} from old paint`,
             detail: `${nameOf(wall)} is painted from before lead was given up; keep ${formatShort(limit, units)} away, or have the soil tested, since distance proves nothing (${leadLevelsInForce()}).`,
-            waysOut: shiftWayOut(garden, bed.id, {
-              least: limit - gap.width,
-              keepOff: roundTo(ring, limit),
-            }),
+            get waysOut() {
+              return shiftWayOut(garden, bed.id, {
+                least: limit - gap.width,
+                keepOff: roundTo(ring, limit),
+              });
+            },
           },
         ];
       }),

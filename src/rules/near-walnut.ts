@@ -41,10 +41,12 @@ export const nearWalnut = defineRule({
             title: `${nameOf(bed)}: ${far} from a black walnut`,
             detail: `Its poison is known to ${formatDistance(limits.walnut, units)} from the trunk, and to ${formatDistance(farthest, units)} from a mature tree.`,
             // Out of reach of a mature tree, so that one worry does not make room for the next.
-            waysOut: shiftWayOut(garden, bed.id, {
-              least: farthest - gap.width,
-              keepOff: [roundZone(tree.at, farthest)],
-            }),
+            get waysOut() {
+              return shiftWayOut(garden, bed.id, {
+                least: farthest - gap.width,
+                keepOff: [roundZone(tree.at, farthest)],
+              });
+            },
           },
         ];
       }),

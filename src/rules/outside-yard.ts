@@ -27,7 +27,9 @@ export const outsideYard = defineRule({
           unit: "mm" as const,
           title: `${nameOf(item)}: ${far} outside the yard`,
           detail: `It sticks out of the yard's outline by ${far}.`,
-          waysOut: shiftWayOut(garden, id),
+          get waysOut() {
+            return shiftWayOut(garden, id);
+          },
         },
       ];
     });

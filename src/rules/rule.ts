@@ -31,6 +31,7 @@ export interface Finding {
   readonly title: string;
   /** One or two sentences: the figure, the limit, what follows. */
   readonly detail: string;
+  /** Where they take a search, a getter: it is asked only when there is time for the answer. */
   readonly waysOut: readonly WayOut[];
 }
 
@@ -42,6 +43,8 @@ export interface Snag extends Finding {
   readonly grade: Grade;
   readonly why: string;
   readonly source: Source;
+  /** False while `waysOut` has not been looked for yet; it is empty then. */
+  readonly waysOutKnown: boolean;
 }
 
 export interface Rule<K extends keyof Facts = keyof Facts> {
@@ -55,6 +58,8 @@ export interface Rule<K extends keyof Facts = keyof Facts> {
   readonly source: Source;
   /** The limits it holds a garden to, all of which the gardener may change; none if not given. */
   readonly limits?: readonly LimitId[];
+  /** It asks for routes, which take longer than a frame: a glance leaves it out. */
+  readonly slow?: true;
   /** The facts this rule may see. The runner computes these once for all rules and passes nothing else. */
   readonly needs: readonly K[];
   check(facts: Pick<Facts, K>): Finding[];

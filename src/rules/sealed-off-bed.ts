@@ -32,7 +32,9 @@ export const sealedOffBed = defineRule({
         unit: "mm" as const,
         title: `No way to ${listedOrCounted(names, "beds")}`,
         detail: `Closed off by ${sidesOf(gap, garden)}: ${widest}, and somebody on foot needs ${formatShort(limit, units)}.`,
-        waysOut: openingShifts({ garden, access }, bottleneck, limit),
+        get waysOut() {
+          return openingShifts({ garden, access }, bottleneck, limit);
+        },
       };
     });
   },

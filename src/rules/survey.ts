@@ -3,7 +3,8 @@ import type { Access } from "../access/types.ts";
 import type { Garden } from "../garden/garden.ts";
 import { takeoff } from "../takeoff/takeoff.ts";
 import type { Takeoff } from "../takeoff/types.ts";
-import { checkGarden } from "./check-garden.ts";
+import { checkGarden, type Depth } from "./check-garden.ts";
+import { RULES } from "./index.ts";
 import type { Snag } from "./rule.ts";
 
 /** All that is said of a garden on the screen. */
@@ -13,8 +14,42 @@ export interface Survey {
   readonly snags: readonly Snag[];
 }
 
-/** Ways, quantities and snags of a garden at once, so that none of them is worked out twice. */
-export function survey(garden: Garden): Survey {
-  const known = { access: access(garden), takeoff: takeoff(garden) };
-  return { ...known, snags: checkGarden(garden, known) };
+/**
+ * Ways, quantities and snags of a garden at once, so that none of them is worked out twice.
+ * @param depth "glance" for every frame of a drag: no routes, no free ground, no ways out; "look" for all but the ways
+ *   out; "whole" for everything
+ */
+export function survey(garden: Garden, depth: Depth = "whole"): Survey {
+  const glance = depth === "glance";
+  const known = {
+    access: access(garden, { detail: glance ? "dragged" : "settled" }),
+    takeoff: takeoff(garden),
+  };
+  const snags = checkGarden(garden, known, RULES, depth);
+  return { ...known, access: glance ? withoutRoutes(known.access) : known.access, snags };
 }
+
+/** Field by field: reading its routes or its free ground would set the search for them going. */
+const withoutRoutes = ({ gaps, beds, wheelchair }: Access): Access => ({
+  freeGround: [],
+  gaps,
+  wheelchair,
+  beds: beds.map((bed) => ({
+    id: bed.id,
+    standing: bed.standing,
+    reach: bed.reach,
+    outOfReach: bed.outOfReach,
+    outOfReachAreaMm2: bed.outOfReachAreaMm2,
+    farthest: bed.farthest,
+    closedBy: bed.closedBy,
+    fromGate: bed.fromGate,
+    fromDoor: bed.fromDoor,
+    kitchen: null,
+    hose: null,
+  })),
+});
+
+const SLOW: ReadonlySet<string> = new Set(RULES.filter(({ slow }) => slow).map(({ id }) => id));
+
+/** Whether a rule is one that a glance leaves out. */
+export const isSlowRule = (id: string): boolean => SLOW.has(id);

@@ -42,21 +42,25 @@ export const unreachableSoil = defineRule({
 const remembered = new RememberedWays();
 
 function finding(facts: Known, bed: Bed, known: BedAccess): Finding {
-  const { garden } = facts;
+  return {
+    itemIds: [bed.id],
+    at: [known.farthest.at],
+    unit: "mm",
+    ...words(facts.garden, bed, known),
+    get waysOut() {
+      return remembered.of(bed, facts.garden, "", [known.standing.length, known.farthest.distance], () =>
+        waysOut(facts, bed, known),
+      );
+    },
+  };
+}
+
+function words(garden: Garden, bed: Bed, known: BedAccess) {
   const shown = (mm: number) => formatShort(mm, garden.units);
   const { reach, farthest } = known;
-  const about = {
-    itemIds: [bed.id],
-    at: [farthest.at],
-    unit: "mm" as const,
-    waysOut: remembered.of(bed, garden, "", [known.standing.length, known.farthest.distance], () =>
-      waysOut(facts, bed, known),
-    ),
-  };
   if (known.standing.length === 0) {
     const { room } = wishesOf(garden);
     return {
-      ...about,
       measured: 0,
       limit: room,
       title: `${nameOf(bed)}: no edge to garden from`,
@@ -64,7 +68,6 @@ function finding(facts: Known, bed: Bed, known: BedAccess): Finding {
     };
   }
   return {
-    ...about,
     measured: toTenths(farthest.distance),
     limit: reach,
     title: `${nameOf(bed)}: soil ${shown(farthest.distance - reach)} out of reach`,

@@ -37,7 +37,9 @@ export const wheelchairGateRoom = defineRule({
           unit: "mm" as const,
           title: `${nameOf(opening)}: ${formatShort(needed.depth - clear, units)} short of room for a wheelchair`,
           detail: `${by ? nameOf(by) : "The edge of the yard"} takes it; ${formatShort(needed.depth, units)} before it${beyond} are needed.`,
-          waysOut: clearing({ garden, access }, room),
+          get waysOut() {
+            return clearing({ garden, access }, room);
+          },
         },
       ];
     });

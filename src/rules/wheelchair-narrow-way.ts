@@ -47,7 +47,9 @@ export const wheelchairNarrowWay = defineRule({
         unit: "mm" as const,
         title: `Way to ${listedOrCounted(names, "beds")}: ${formatShort(limit - gap.width, units)} too narrow for a wheelchair`,
         detail: `${formatShort(gap.width, units)} wide for ${formatShort(run, units)} at ${sidesOf(gap, garden)}; ${formatShort(limit, units)} are needed, or ${short} over at most ${formatShort(limits.wheelchairPinchRun, units)}.`,
-        waysOut: openingShifts({ garden, access }, bottleneck, limit),
+        get waysOut() {
+          return openingShifts({ garden, access }, bottleneck, limit);
+        },
       };
     });
   },

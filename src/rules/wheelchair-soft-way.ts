@@ -32,7 +32,9 @@ export const wheelchairSoftWay = defineRule({
         unit: "count" as const,
         title: `${item ? nameOf(item) : "The ground of the yard"} is too soft for a wheelchair`,
         detail: `The way to ${listedOrCounted(names, "beds")} goes over it; paving, firm gravel or a deck is needed.`,
-        waysOut: item ? firmed(item.id, item.kind) : pathsAlong(garden, places, limits),
+        get waysOut() {
+          return item ? firmed(item.id, item.kind) : pathsAlong(garden, places, limits);
+        },
       };
     });
   },

@@ -47,7 +47,9 @@ export const wheelchairTightHalfTurn = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: too tight for a wheelchair to get round`,
           detail: `${at} at the end and ${before} along the sides; ${formatShort(limits.turnAt, units)} with ${formatShort(limits.turnApproach, units)}, or ${formatShort(limits.turnAtException, units)} with ${formatShort(limits.wheelchairWay, units)} are needed.`,
-          waysOut: shiftFromEnd({ garden, access }, id, best, needed, limits),
+          get waysOut() {
+            return shiftFromEnd({ garden, access }, id, best, needed, limits);
+          },
         },
       ];
     });

@@ -38,6 +38,7 @@ export function snagOf(item: Item, changes: Partial<Snag> = {}): Snag {
     why: "Soil that is stepped on sets hard.",
     source: { how: "practice", text: "told by a test" },
     waysOut: [],
+    waysOutKnown: true,
     ...changes,
   };
 }

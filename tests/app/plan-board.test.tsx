@@ -251,6 +251,7 @@ describe("the marks of snags", () => {
     title: "",
     detail: "",
     waysOut: [],
+    waysOutKnown: true,
     why: "",
     source: { how: "practice", text: "" },
   });

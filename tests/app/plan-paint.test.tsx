@@ -143,6 +143,7 @@ describe("drawing what has been found", () => {
     title: "",
     detail: "",
     waysOut: [],
+    waysOutKnown: true,
     why: "",
     source: { how: "practice", text: "" },
   };
