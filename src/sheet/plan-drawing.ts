@@ -7,13 +7,6 @@ import { PENS, Pen } from "./plan-pen.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { Mark } from "./types.ts";
 
-/** Where the plan lies on the page: the paper place of the yard's upper left bound, and garden mm for one paper mm. */
-export interface PlanPlace {
-  readonly x: number;
-  readonly y: number;
-  readonly ratio: number;
-}
-
 /** Room round the yard for the pegs' letters, the side's dimensions and the scale bar, mm. */
 export const PLAN_MARGIN = { left: 3.5, top: 4.5, right: 4.5, bottom: 11 } as const;
 

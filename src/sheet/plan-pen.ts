@@ -2,6 +2,13 @@ import type { Point, Ring } from "../geometry/types.ts";
 import { LEAST_PT, textWidth } from "./lettering.ts";
 import type { Hatch, Mark } from "./types.ts";
 
+/** Where the plan lies on the page: the paper place of the yard's upper left bound, and garden mm for one paper mm. */
+export interface PlanPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly ratio: number;
+}
+
 /** Line thicknesses on paper, mm: what is built stands out from what is there. */
 export const PENS = { heavy: 0.5, bold: 0.35, line: 0.2, fine: 0.1 } as const;
 
