@@ -1,12 +1,18 @@
-import { Barrow } from "./barrow/Barrow.tsx";
+import { lazy, Suspense } from "react";
 import { Dialogs } from "./dialogs/Dialogs.tsx";
 import { Fallback } from "./Fallback.tsx";
 import { Ledger } from "./ledger/Ledger.tsx";
-import { Plan } from "./plan/Plan.tsx";
 import { useEditor } from "./store/use-editor.ts";
 import { useShortcuts } from "./topbar/shortcuts.ts";
 import { TopBar } from "./topbar/TopBar.tsx";
 import { Welcome } from "./topbar/Welcome.tsx";
+
+/*
+ * The drawing board is most of the page's script. The bar and the ledger are painted while it is on its way;
+ * `main.tsx` sends for it first of all.
+ */
+const Plan = lazy(async () => ({ default: (await import("./plan/Plan.tsx")).Plan }));
+const Barrow = lazy(async () => ({ default: (await import("./barrow/Barrow.tsx")).Barrow }));
 
 /** The whole page: top bar, plan, barrow under it, ledger at the right (a sheet from the bottom on a phone). */
 export function App() {
@@ -20,13 +26,17 @@ export function App() {
         <Welcome />
         <div className="plan-room">
           <Fallback what="The plan">
-            <Plan />
+            <Suspense fallback={<p className="board-coming">Laying out the plan…</p>}>
+              <Plan />
+            </Suspense>
           </Fallback>
         </div>
       </main>
       <section className="barrow-area" aria-label="Barrow">
         <Fallback what="The barrow">
-          <Barrow />
+          <Suspense>
+            <Barrow />
+          </Suspense>
         </Fallback>
       </section>
       <Ledger />

@@ -16,6 +16,10 @@ import "./style/dialogs.css";
 const root = document.getElementById("root");
 if (!root) throw new Error("index.html has lost its root");
 
+// Sent for before anything waits: it arrives while the kept garden is read and the shell is painted.
+void import("./plan/Plan.tsx");
+void import("./barrow/Barrow.tsx");
+
 await boot();
 createRoot(root).render(
   <StrictMode>

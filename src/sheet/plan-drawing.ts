@@ -3,7 +3,7 @@ import type { Point, Ring } from "../geometry/types.ts";
 import { midpoint } from "../geometry/vector.ts";
 import { northArrow, pegMarks, scaleBar, yardDimensions } from "./plan-figures.ts";
 import { bedMarks, itemMarks } from "./plan-items.ts";
-import { PENS, Pen } from "./plan-pen.ts";
+import { PENS, Pen, type PlanPlace } from "./plan-pen.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { Mark } from "./types.ts";
 

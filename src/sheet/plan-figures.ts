@@ -4,8 +4,7 @@ import { distance, midpoint, placed } from "../geometry/vector.ts";
 import { formatLength } from "../units/format-length.ts";
 import { FOOT } from "../units/length.ts";
 import { LEAST_PT } from "./lettering.ts";
-import type { PlanPlace } from "./plan-drawing.ts";
-import { PENS, type Pen } from "./plan-pen.ts";
+import { PENS, type Pen, type PlanPlace } from "./plan-pen.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { Mark } from "./types.ts";
 
