@@ -1,7 +1,6 @@
 import { type FocusEvent, lazy, Suspense } from "react";
 import { type Item, nameOf } from "../../../src/index.ts";
 import { Fallback } from "../../Fallback.tsx";
-import { SelectionActions } from "../../plan/hands/SelectionActions.tsx";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
@@ -12,6 +11,9 @@ import { ManyCard } from "./ManyCard.tsx";
 
 // The fields bring the tables of crops and timbers with them, which the first sight of the page does without.
 const ItemCard = lazy(async () => ({ default: (await import("./ItemCard.tsx")).ItemCard }));
+const SelectionActions = lazy(async () => ({
+  default: (await import("../../plan/hands/SelectionActions.tsx")).SelectionActions,
+}));
 const YardCard = lazy(async () => ({ default: (await import("./YardCard.tsx")).YardCard }));
 
 /** The foot of the ledger: the card of what is selected. */
@@ -65,7 +67,7 @@ function CardBody({ items, yardSelected }: CardProps) {
   if (!first && !yardSelected) return <GardenCard />;
   return (
     <>
-      {first ? <SelectionActions /> : null}
+      <Suspense>{first ? <SelectionActions /> : null}</Suspense>
       <Suspense fallback={<p className="quiet">Fetching the card…</p>}>
         {yardSelected ? <YardCard /> : null}
         {items.length === 1 && first ? <ItemCard key={first.id} item={first} /> : null}
