@@ -1,8 +1,10 @@
 import { access } from "../access/access.ts";
+import { once } from "../access/once.ts";
 import type { Access } from "../access/types.ts";
 import type { Garden } from "../garden/garden.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import { checkGarden } from "../rules/check-garden.ts";
+import { RULES } from "../rules/index.ts";
 import type { Snag } from "../rules/rule.ts";
 import { takeoff } from "../takeoff/takeoff.ts";
 import type { Takeoff } from "../takeoff/types.ts";
@@ -44,7 +46,7 @@ export interface SheetOptions {
 export function buildSheet(garden: Garden, paper: PaperId, options: SheetOptions = {}): Sheet {
   const facts = factsOf(garden, options);
   const layout = new Layout(facts, paper, options.date ?? null);
-  return layout.whole() ?? layout.shortened();
+  return layout.whole() ?? layout.withoutSpareRows() ?? layout.shortened();
 }
 
 function factsOf(garden: Garden, { known }: SheetOptions): SheetFacts {
@@ -59,7 +61,7 @@ function factsOf(garden: Garden, { known }: SheetOptions): SheetFacts {
     pegs: pegsOf(garden),
     takeoff: quantities,
     access: ways,
-    snags: known?.snags ?? checkGarden(garden, { access: ways, takeoff: quantities }),
+    snags: known?.snags ?? checkGarden(garden, { access: ways, takeoff: quantities }, RULES, "look"),
   };
 }
 
@@ -82,19 +84,39 @@ class Layout {
 
   /** The sheet with nothing left out, at the largest scale that allows it; null if none does. */
   whole(): Sheet | null {
-    const blocks = GRIDS.map((grid) => this.blocksFor(grid));
+    return this.largest((blocks) => blocks, []);
+  }
+
+  /** The sheet with only those rows left out that may be counted instead of listed; null if that is not enough. */
+  withoutSpareRows(): Sheet | null {
+    const left: string[] = [];
+    for (const block of this.blocksFor(GRIDS[0]!)) if (block.spare) capped(block, 0, left);
+    const notice = this.notice(left);
+    return this.largest(
+      (blocks, width) => [
+        noticeBlock(notice, width),
+        ...blocks.map((block) => (block.spare ? capped(block, 0, []) : block)),
+      ],
+      notice,
+    );
+  }
+
+  private largest(
+    change: (blocks: Block[], width: number) => Block[],
+    leftOut: readonly string[],
+  ): Sheet | null {
+    const blocks = GRIDS.map((grid) => change(this.blocksFor(grid), columnWidth(this.paper, grid)));
     for (const scale of this.scales()) {
       for (const [i, grid] of GRIDS.entries()) {
         const marks = this.tried(scale, grid, blocks[i]!);
-        if (marks) return this.sheet(scale, marks, []);
+        if (marks) return this.sheet(scale, marks, leftOut);
       }
     }
     return null;
   }
 
   /**
-   * The sheet with as little left out as it takes: first rows that may be counted instead of listed, then, for a
-   * garden far beyond one page, rows from the end of the longest lists.
+   * The sheet of a garden far beyond one page: rows from the end of the longest lists are left out, as few as it takes.
    */
   shortened(): Sheet {
     const grid: Grid = { columns: 4, span: 2 };
@@ -137,12 +159,14 @@ class Layout {
   }
 
   private notice(left: readonly string[]): string[] {
-    const larger =
-      this.paperId === "letter" && new Layout(this.facts, "a4", this.date).whole()
-        ? "A4 paper holds all of it."
-        : "No single page holds all of it: the rest stands in the ledger.";
-    return [...left, larger];
+    return [...left, this.wherePossible()];
   }
+
+  private readonly wherePossible = once(() =>
+    this.paperId === "letter" && new Layout(this.facts, "a4", this.date).whole()
+      ? "A4 paper holds all of it."
+      : "No single page holds all of it: the rest stands in the ledger.",
+  );
 
   private scaleForThird(grid: Grid): Scale {
     const most = (this.bottom - this.top) / 3;

@@ -26,10 +26,10 @@ export interface Column {
 
 const HEADING_PT = 9.5;
 const HEADING_HEIGHT = lineHeight(HEADING_PT) + 1.6;
-const BETWEEN_BLOCKS = 3;
+const BETWEEN_BLOCKS = 2.6;
 /** A heading does not stand alone at the foot of a column. */
 const ROWS_WITH_HEADING = 2;
-const ROW_GAP = 0.75;
+const ROW_GAP = 0.6;
 
 /**
  * Sets blocks one after another into columns, breaking between rows; a block that goes on in the next column says so.

@@ -1,3 +1,5 @@
+import type { ItemId } from "../../garden/fields.ts";
+import { nameOf } from "../../garden/name-of.ts";
 import type { Grade, Snag } from "../../rules/rule.ts";
 import { type Block, paragraph, type Row } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
@@ -6,20 +8,51 @@ const MARK_SIZE = 2.7;
 const HANG = 4.2;
 const CAP_MIDDLE = 1.55;
 
-/** Snags that are not cleared: never hidden. Only those worth knowing may be counted instead of listed. */
-export function stillOpenBlock({ snags }: SheetFacts, width: number): Block {
+/**
+ * Snags that are not cleared: never hidden. Many of one rule share a row that names all they are about; only those
+ * worth knowing may be counted instead of listed.
+ */
+export function stillOpenBlock({ snags, beds, garden }: SheetFacts, width: number): Block {
   if (snags.length === 0) {
     return { heading: "Still open", rows: [paragraph("Nothing: every rule holds.", width)] };
   }
-  const serious = snags.filter(({ grade }) => grade !== "note").length;
+  const marks = new Map(beds.map(({ bed, mark }) => [bed.id, mark]));
+  const nameIn = (id: ItemId) => {
+    const item = garden.items.find((one) => one.id === id);
+    return marks.get(id) ?? (item ? nameOf(item) : "");
+  };
+  const groups = alike(snags);
   return {
     heading: "Still open",
-    rows: snags.map((snag) => snagRow(snag, width)),
+    rows: groups.map((group) => snagRow(group, nameIn, width)),
     spare: {
-      from: serious,
+      from: groups.filter(({ grade }) => grade !== "note").length,
       more: (left) => `${left} more worth knowing ${left === 1 ? "stands" : "stand"} in the ledger.`,
     },
   };
+}
+
+/** From so many of one rule and grade on, they share a row. */
+const MANY = 3;
+
+interface Group {
+  readonly grade: Grade;
+  readonly first: Snag;
+  readonly others: readonly Snag[];
+}
+
+function alike(snags: readonly Snag[]): Group[] {
+  const byRule = new Map<string, Snag[]>();
+  for (const snag of snags) {
+    const key = `${snag.grade} ${snag.rule}`;
+    byRule.set(key, [...(byRule.get(key) ?? []), snag]);
+  }
+  return [...byRule.values()].flatMap((group): Group[] => {
+    const [first, ...others] = group;
+    if (!first) return [];
+    if (group.length < MANY) return group.map((snag) => ({ grade: snag.grade, first: snag, others: [] }));
+    return [{ grade: first.grade, first, others }];
+  });
 }
 
 const GRADE_WORDS: Readonly<Record<Grade, string>> = {
@@ -28,7 +61,9 @@ const GRADE_WORDS: Readonly<Record<Grade, string>> = {
   note: "worth knowing",
 };
 
-function snagRow({ grade, title }: Snag, width: number): Row {
+function snagRow({ grade, first, others }: Group, nameIn: (id: ItemId) => string, width: number): Row {
+  const alsoAbout = others.map(({ itemIds }) => itemIds.map(nameIn).join(" and "));
+  const title = others.length > 0 ? `${first.title}; the same rule at ${alsoAbout.join(", ")}` : first.title;
   const words = paragraph(title, width - HANG);
   return {
     height: words.height,
