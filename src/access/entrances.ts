@@ -1,6 +1,7 @@
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Door, Gate } from "../garden/kinds/opening.ts";
+import { boxOf } from "../geometry/gap.ts";
 import { contains } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { add, scale, turned } from "../geometry/vector.ts";
@@ -84,14 +85,8 @@ function firstFree(from: Point, into: Point, yard: Ring, solid: readonly Ring[])
 
 /** Whether any of a ring can lie within `DEEPEST` of a point. */
 function touchesReach(ring: Ring, [x, y]: Point): boolean {
-  let [left, right, above, below] = [false, false, false, false];
-  for (const [px, py] of ring) {
-    left ||= px <= x + DEEPEST;
-    right ||= px >= x - DEEPEST;
-    above ||= py <= y + DEEPEST;
-    below ||= py >= y - DEEPEST;
-  }
-  return left && right && above && below;
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  return minX <= x + DEEPEST && maxX >= x - DEEPEST && minY <= y + DEEPEST && maxY >= y - DEEPEST;
 }
 
 /** How far along a line a ring's sides are met, mm, within `DEEPEST` either way. */

@@ -27,35 +27,54 @@ export function pieceGap(boundary: Boundary, p: number, q: number): PieceGap {
   return { width, from: [fromX, fromY], to: [toX, toY] };
 }
 
-function narrow({ coords, previous, next }: Boundary, p: number, q: number): void {
+function narrow({ coords, previous, next, step }: Boundary, p: number, q: number): void {
   found.width = Number.POSITIVE_INFINITY;
   const [p0, p2, q0, q2] = [previous[p]!, next[p]!, previous[q]!, next[q]!];
-  closer(coords, p0, p, q0, q);
-  closer(coords, p0, p, q, q2);
-  closer(coords, p, p2, q0, q);
-  closer(coords, p, p2, q, q2);
+  // Pieces farther apart than they are long cannot cross.
+  const dx = coords[2 * q]! - coords[2 * p]!;
+  const dy = coords[2 * q + 1]! - coords[2 * p + 1]!;
+  if (dx * dx + dy * dy <= 4 * step * step) {
+    crossed(coords, p0, p, q0, q);
+    crossed(coords, p0, p, q, q2);
+    crossed(coords, p, p2, q0, q);
+    crossed(coords, p, p2, q, q2);
+  }
+  // Segments that do not cross are closest at an end of one of them (C. Ericson, Real-Time Collision Detection, 5.1.9).
+  toPiece(coords, p0, q0, q, q2, false);
+  toPiece(coords, p, q0, q, q2, false);
+  toPiece(coords, p2, q0, q, q2, false);
+  toPiece(coords, q0, p0, p, p2, true);
+  toPiece(coords, q, p0, p, p2, true);
+  toPiece(coords, q2, p0, p, p2, true);
   found.width = Math.sqrt(found.width);
 }
 
-/** Keeps the closest points of segments ab and cd if they are closer than what was found; squared until the end. */
-function closer(coords: Float64Array, a: number, b: number, c: number, d: number): void {
+/** Where segments ab and cd cross there is no gap at all. */
+function crossed(coords: Float64Array, a: number, b: number, c: number, d: number): void {
   const [ax, ay, bx, by] = [coords[2 * a]!, coords[2 * a + 1]!, coords[2 * b]!, coords[2 * b + 1]!];
   const [cx, cy, dx, dy] = [coords[2 * c]!, coords[2 * c + 1]!, coords[2 * d]!, coords[2 * d + 1]!];
   const denominator = (bx - ax) * (dy - cy) - (by - ay) * (dx - cx);
-  if (denominator !== 0) {
-    const t = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / denominator;
-    const s = ((cx - ax) * (by - ay) - (cy - ay) * (bx - ax)) / denominator;
-    if (t >= 0 && t <= 1 && s >= 0 && s <= 1) {
-      const [x, y] = [ax + t * (bx - ax), ay + t * (by - ay)];
-      keep(x, y, x, y);
-      return;
-    }
-  }
-  // Segments that do not cross are closest at an end of one of them (C. Ericson, Real-Time Collision Detection, 5.1.9).
-  toSegment(ax, ay, cx, cy, dx, dy, false);
-  toSegment(bx, by, cx, cy, dx, dy, false);
-  toSegment(cx, cy, ax, ay, bx, by, true);
-  toSegment(dx, dy, ax, ay, bx, by, true);
+  if (denominator === 0) return;
+  const t = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / denominator;
+  const s = ((cx - ax) * (by - ay) - (cy - ay) * (bx - ax)) / denominator;
+  if (t < 0 || t > 1 || s < 0 || s > 1) return;
+  const [x, y] = [ax + t * (bx - ax), ay + t * (by - ay)];
+  keep(x, y, x, y);
+}
+
+/** Keeps the closest points of sample `from` and the piece a-b-c if they are closer than what was found; squared. */
+function toPiece(
+  coords: Float64Array,
+  from: number,
+  a: number,
+  b: number,
+  c: number,
+  swapped: boolean,
+): void {
+  const [x, y] = [coords[2 * from]!, coords[2 * from + 1]!];
+  const [bx, by] = [coords[2 * b]!, coords[2 * b + 1]!];
+  toSegment(x, y, coords[2 * a]!, coords[2 * a + 1]!, bx, by, swapped);
+  toSegment(x, y, bx, by, coords[2 * c]!, coords[2 * c + 1]!, swapped);
 }
 
 function toSegment(
@@ -70,14 +89,15 @@ function toSegment(
   const [ux, uy] = [bx - ax, by - ay];
   const square = ux * ux + uy * uy;
   const along = square === 0 ? 0 : ((x - ax) * ux + (y - ay) * uy) / square;
-  const t = along < 0 ? 0 : along > 1 ? 1 : along;
+  const t = along < 0 ? 0 : Math.min(along, 1);
   const [footX, footY] = [ax + t * ux, ay + t * uy];
   if (swapped) keep(footX, footY, x, y);
   else keep(x, y, footX, footY);
 }
 
 function keep(fromX: number, fromY: number, toX: number, toY: number): void {
-  const square = (toX - fromX) ** 2 + (toY - fromY) ** 2;
+  const [dx, dy] = [toX - fromX, toY - fromY];
+  const square = dx * dx + dy * dy;
   if (square >= found.width) return;
   found.width = square;
   found.fromX = fromX;

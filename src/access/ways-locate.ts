@@ -1,5 +1,5 @@
 import type { Point } from "../geometry/types.ts";
-import { centreOf, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
+import { isInMesh, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
 
 /** The triangle a point lies in, or -1 outside all of them. Found by walking from where the last one was. */
 export function locator(mesh: WaysMesh): (point: Point) => number {
@@ -46,66 +46,64 @@ export function locator(mesh: WaysMesh): (point: Point) => number {
  * @param least width needed, mm
  * @returns false too for a point outside the mesh
  */
-export function reachable(
-  mesh: WaysMesh,
-  widest: Float64Array,
-  least: number,
-  locate: (point: Point) => number,
-): (point: Point) => boolean {
+export function reachable(mesh: WaysMesh, widest: Float64Array, least: number): (point: Point) => boolean {
+  // Whoever asks about a place asks about the one next to it next.
+  let nearest = 0;
   return (point) => {
-    const t = locate(point);
-    if (t < 0) return false;
-    const between = backingAway(mesh, nearestSample(mesh, t, point), point);
+    if (!isInMesh(mesh, point)) return false;
+    nearest = nearestSample(mesh, nearest, point);
+    const between = backingAway(mesh, nearest, point);
     if (!between) return false;
-    const pinched = widthThrough(mesh, between.edge) < least;
-    return [between.edge, mesh.halfedges[between.edge]!]
-      .map(triangleOf)
-      .some((end) => widest[end]! >= least && !(pinched && pinchOnWay(mesh, between, end)));
+    const { edge } = between;
+    const pinched = widthThrough(mesh, edge) < least;
+    const goesTo = (end: number) => widest[end]! >= least && !(pinched && pinchOnWay(mesh, between, end));
+    return goesTo(triangleOf(edge)) || goesTo(triangleOf(mesh.halfedges[edge]!));
   };
 }
 
-interface NearestSample {
-  /** A half-edge that starts at the sample. */
-  readonly edge: number;
-  readonly at: Point;
-}
-
-/** From the corners of a triangle on to ever nearer neighbours: in a Delaunay triangulation this ends at the nearest. */
-function nearestSample(mesh: WaysMesh, t: number, [x, y]: Point): NearestSample {
+/**
+ * From a sample on to ever nearer neighbours: in a Delaunay triangulation this ends at the nearest of all.
+ * @param from, returns half-edges that start at the sample
+ */
+function nearestSample(mesh: WaysMesh, from: number, [x, y]: Point): number {
   const { triangles, boundary, halfedges } = mesh;
+  const { coords } = boundary;
   const away = (edge: number) => {
     const sample = triangles[edge]!;
-    return Math.hypot(boundary.coords[2 * sample]! - x, boundary.coords[2 * sample + 1]! - y);
+    const dx = coords[2 * sample]! - x;
+    const dy = coords[2 * sample + 1]! - y;
+    return dx * dx + dy * dy;
   };
-  let best = [3 * t, 3 * t + 1, 3 * t + 2].reduce((a, b) => (away(b) < away(a) ? b : a));
-  for (;;) {
-    let nearer = best;
-    for (const edge of edgesFrom(halfedges, best)) {
-      const neighbour = nextInTriangle(edge);
-      if (away(neighbour) < away(nearer)) nearer = neighbour;
+  let best = from;
+  let least = away(from);
+  const look = (edge: number) => {
+    const far = away(edge);
+    if (far < least) [best, least] = [edge, far];
+  };
+  for (let around = -1; around !== best; ) {
+    around = best;
+    for (let edge: number = around, turnedBack = false; ; ) {
+      look(nextInTriangle(edge));
+      const across = halfedges[edge]!;
+      if (across >= 0) edge = nextInTriangle(across);
+      else if (turnedBack) break;
+      else {
+        edge = outermost(halfedges, around);
+        look(nextInTriangle(nextInTriangle(edge)));
+        turnedBack = true;
+      }
+      if (edge === around && !turnedBack) break;
     }
-    if (nearer === best) break;
-    best = nearer;
   }
-  const sample = triangles[best]!;
-  return { edge: best, at: [boundary.coords[2 * sample]!, boundary.coords[2 * sample + 1]!] };
+  return best;
 }
 
-/** All half-edges that start at the same sample as this one. */
-function edgesFrom(halfedges: Int32Array, first: number): number[] {
-  const found = [first];
-  for (let edge = first; ; ) {
-    const across = halfedges[edge]!;
-    if (across < 0) break;
-    edge = nextInTriangle(across);
-    if (edge === first) return found;
-    found.push(edge);
-  }
-  // An end of the outside was met: the rest lies the other way round.
-  for (let edge = first; ; ) {
-    edge = halfedges[nextInTriangle(nextInTriangle(edge))]!;
-    if (edge < 0) return found;
-    found.push(edge);
+/** Of the half-edges that start where this one does, at a corner of the outside: the one that the round begins with. */
+function outermost(halfedges: Int32Array, edge: number): number {
+  for (let first = edge; ; ) {
+    const before = halfedges[nextInTriangle(nextInTriangle(first))]!;
+    if (before < 0) return first;
+    first = before;
   }
 }
 
@@ -115,20 +113,31 @@ interface Between {
 }
 
 /** Where one comes to stand between two outlines who backs away from a sample through a point. */
-function backingAway(mesh: WaysMesh, { edge: first, at }: NearestSample, point: Point): Between | null {
-  const [ux, uy] = [point[0] - at[0], point[1] - at[1]];
-  for (const edge of edgesFrom(mesh.halfedges, first)) {
-    const across = mesh.halfedges[edge]!;
-    if (across < 0) continue;
-    const [c, d] = [centreOf(mesh, triangleOf(edge)), centreOf(mesh, triangleOf(across))];
-    const aside = ux * (c[1] - at[1]) - uy * (c[0] - at[0]);
-    const asideNext = ux * (d[1] - at[1]) - uy * (d[0] - at[0]);
-    if (aside > 0 === asideNext > 0) continue;
-    const share = aside / (aside - asideNext);
-    const hit: Point = [c[0] + share * (d[0] - c[0]), c[1] + share * (d[1] - c[1])];
-    if (ux * (hit[0] - at[0]) + uy * (hit[1] - at[1]) > 0) return { edge, at: hit };
+function backingAway(mesh: WaysMesh, from: number, point: Point): Between | null {
+  const { triangles, halfedges, centres, boundary } = mesh;
+  const sample = triangles[from]!;
+  const [x, y] = [boundary.coords[2 * sample]!, boundary.coords[2 * sample + 1]!];
+  const [ux, uy] = [point[0] - x, point[1] - y];
+  const aside = (t: number) => ux * (centres[2 * t + 1]! - y) - uy * (centres[2 * t]! - x);
+  for (let edge = from, turnedBack = false; ; ) {
+    const across = halfedges[edge]!;
+    if (across < 0) {
+      if (turnedBack) return null;
+      edge = outermost(halfedges, from);
+      turnedBack = true;
+      continue;
+    }
+    const [t, u] = [triangleOf(edge), triangleOf(across)];
+    const [one, other] = [aside(t), aside(u)];
+    if (one > 0 !== other > 0) {
+      const share = one / (one - other);
+      const hitX = centres[2 * t]! + share * (centres[2 * u]! - centres[2 * t]!);
+      const hitY = centres[2 * t + 1]! + share * (centres[2 * u + 1]! - centres[2 * t + 1]!);
+      if (ux * (hitX - x) + uy * (hitY - y) > 0) return { edge, at: [hitX, hitY] };
+    }
+    edge = nextInTriangle(across);
+    if (edge === from && !turnedBack) return null;
   }
-  return null;
 }
 
 /** Whether the narrowest place between the two outlines lies between where one stands and the middle of a triangle. */

@@ -15,6 +15,8 @@ export interface WaysMesh {
   readonly triangles: Uint32Array;
   /** The same edge as seen from the other triangle, or -1 on the outside. */
   readonly halfedges: Int32Array;
+  /** The corners of the outside, as samples: no two sides of it in line. */
+  readonly hull: readonly number[];
   /** Middle and radius of each triangle's circle. */
   readonly centres: Float64Array;
   readonly radii: Float64Array;
@@ -26,13 +28,38 @@ export interface WaysMesh {
 export const WALL = -1;
 
 export function meshOf(boundary: Boundary): WaysMesh {
-  const { triangles, halfedges } = new Delaunator(boundary.coords);
+  const { triangles, halfedges, hull } = new Delaunator(boundary.coords);
   const count = triangles.length / 3;
   const centres = new Float64Array(2 * count);
   const radii = new Float64Array(count);
   for (let t = 0; t < count; t++) circumscribe(boundary.coords, triangles, t, centres, radii);
   const widths = new Float64Array(halfedges.length).fill(Number.NaN);
-  return { boundary, triangles, halfedges, centres, radii, widths };
+  return { boundary, triangles, halfedges, hull: cornersOf(hull, boundary.coords), centres, radii, widths };
+}
+
+function cornersOf(hull: Uint32Array, coords: Float64Array): number[] {
+  const corners: number[] = [];
+  hull.forEach((b, i) => {
+    const [a, c] = [hull[i === 0 ? hull.length - 1 : i - 1]!, hull[i + 1 === hull.length ? 0 : i + 1]!];
+    const [ux, uy] = [coords[2 * b]! - coords[2 * a]!, coords[2 * b + 1]! - coords[2 * a + 1]!];
+    const [vx, vy] = [coords[2 * c]! - coords[2 * b]!, coords[2 * c + 1]! - coords[2 * b + 1]!];
+    if (ux * vy !== uy * vx) corners.push(b);
+  });
+  return corners;
+}
+
+/** Whether a point lies within the outside of the mesh, or on it. */
+export function isInMesh({ boundary: { coords }, hull }: WaysMesh, [x, y]: Point): boolean {
+  let previous = hull.at(-1);
+  let turn = 0;
+  for (const corner of hull) {
+    const [ax, ay] = [coords[2 * previous!]!, coords[2 * previous! + 1]!];
+    const side = (coords[2 * corner]! - ax) * (y - ay) - (coords[2 * corner + 1]! - ay) * (x - ax);
+    if (side * turn < 0) return false;
+    if (side !== 0) turn = side;
+    previous = corner;
+  }
+  return hull.length > 2;
 }
 
 function circumscribe(
@@ -49,7 +76,7 @@ function circumscribe(
   const twice = 2 * (bx * cy - by * cx);
   const [b2, c2] = [bx * bx + by * by, cx * cx + cy * cy];
   const [x, y] = [(cy * b2 - by * c2) / twice, (bx * c2 - cx * b2) / twice];
-  const radius = Math.hypot(x, y);
+  const radius = Math.sqrt(x * x + y * y);
   centres[2 * t] = ax + x;
   centres[2 * t + 1] = ay + y;
   // A triangle without area has no circle, and no room in it either.
@@ -57,7 +84,7 @@ function circumscribe(
 }
 
 export const nextInTriangle = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
-export const triangleOf = (edge: number): number => (edge - (edge % 3)) / 3;
+export const triangleOf = (edge: number): number => Math.trunc(edge / 3);
 export const centreOf = ({ centres }: WaysMesh, t: number): Point => [centres[2 * t]!, centres[2 * t + 1]!];
 
 /** Whether an edge is part of an outline: two neighbours of one ring. */
@@ -89,19 +116,24 @@ function measured(mesh: WaysMesh, edge: number): number {
     : 2 * Math.min(radii[triangleOf(edge)]!, radii[triangleOf(halfedges[edge]!)]!);
 }
 
-/** Whether the line between the middles of two neighbouring triangles crosses the edge they share. */
+/**
+ * Whether the line between the middles of two neighbouring triangles crosses the edge they share. All triangles run the
+ * same way round, so that each lies on the same side of its own edges.
+ */
 export function crosses(
   { boundary: { coords }, triangles, centres, halfedges }: WaysMesh,
   edge: number,
 ): boolean {
-  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
-  const [px, py] = [coords[2 * p]!, coords[2 * p + 1]!];
-  const [ux, uy] = [coords[2 * q]! - px, coords[2 * q + 1]! - py];
-  const sideOf = (x: number, y: number) => ux * (y - py) - uy * (x - px);
-  const [t, u] = [triangleOf(edge), triangleOf(halfedges[edge]!)];
-  const apex = triangles[nextInTriangle(nextInTriangle(edge))]!;
-  const own = Math.sign(sideOf(coords[2 * apex]!, coords[2 * apex + 1]!));
-  const here = own * sideOf(centres[2 * t]!, centres[2 * t + 1]!);
-  const there = own * sideOf(centres[2 * u]!, centres[2 * u + 1]!);
-  return here >= 0 && there <= 0;
+  const p = triangles[edge]!;
+  const q = triangles[nextInTriangle(edge)]!;
+  const px = coords[2 * p]!;
+  const py = coords[2 * p + 1]!;
+  const ux = coords[2 * q]! - px;
+  const uy = coords[2 * q + 1]! - py;
+  const t = triangleOf(edge);
+  const u = triangleOf(halfedges[edge]!);
+  return (
+    ux * (centres[2 * t + 1]! - py) - uy * (centres[2 * t]! - px) <= 0 &&
+    ux * (centres[2 * u + 1]! - py) - uy * (centres[2 * u]! - px) >= 0
+  );
 }

@@ -1,7 +1,15 @@
 import FlatQueue from "flatqueue";
 import type { Point } from "../geometry/types.ts";
 import { discAtEdge, exactDisc } from "./ways-disc.ts";
-import { centreOf, isWall, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
+import {
+  centreOf,
+  isWall,
+  nextInTriangle,
+  triangleOf,
+  WALL,
+  type WaysMesh,
+  widthThrough,
+} from "./ways-mesh.ts";
 
 /** A place to set out from. */
 export interface Origin {
@@ -12,12 +20,20 @@ export interface Origin {
 
 /** The widest ways from some places to every triangle. */
 export interface WidestWays {
-  /** Width of the widest way to each triangle, mm; `WALL` where only through an outline, `NOWHERE` where not at all. */
+  /**
+   * Width of the widest way to each triangle, mm; `NOWHERE` where there is none, and after `throughOutlines` `WALL` where
+   * there is one through an outline only.
+   */
   readonly width: Float64Array;
   /** The edge each triangle was entered by (of the triangle before it), or -1 where the way begins. */
   readonly enteredBy: Int32Array;
   /** Of each triangle: index of the place its way begins at. */
   readonly origin: Int32Array;
+  /**
+   * Goes on through outlines, for a way to what is sealed off: half of all triangles lie inside of things, and few
+   * gardens have need of them.
+   */
+  readonly throughOutlines: () => void;
 }
 
 export const NOWHERE = -2;
@@ -32,42 +48,62 @@ export function widestWays(
   origins: readonly Origin[],
   locate: (point: Point) => number,
 ): WidestWays {
+  const { halfedges } = mesh;
   const count = mesh.radii.length;
   const width = new Float64Array(count).fill(NOWHERE);
   const enteredBy = new Int32Array(count).fill(-1);
   const origin = new Int32Array(count).fill(-1);
   const queue = new FlatQueue<number>();
+  // Most steps are no narrower than the way so far, and nothing in the queue is wider: they need no place in it. Each
+  // triangle comes here once at most, and first come first served keeps ways short.
+  const asWide = new Int32Array(count);
+  let [next, last] = [0, 0];
 
-  const enter = (t: number, room: number, index: number, edge: number) => {
+  const begin = (t: number, room: number, index: number) => {
     if (room <= width[t]!) return;
     width[t] = room;
-    enteredBy[t] = edge;
     origin[t] = index;
     queue.push(t, -room);
   };
 
   for (const { at, index } of origins) {
     const held = holding(mesh, at, locate);
-    for (const t of held) enter(t, 2 * exactDisc(mesh, t).radius, index, -1);
+    for (const t of held) begin(t, 2 * exactDisc(mesh, t).radius, index);
     for (const edge of rimOf(mesh, held)) {
-      const u = triangleOf(mesh.halfedges[edge]!);
-      enter(u, roomAcross(mesh, edge, at), index, -1);
+      begin(triangleOf(halfedges[edge]!), roomAcross(mesh, edge, at), index);
+    }
+  }
+  search(0);
+  return { width, enteredBy, origin, throughOutlines: () => search(WALL) };
+
+  /** Over all ways at least so wide, the widest first. */
+  function search(least: number): void {
+    while (next < last || (queue.length > 0 && -queue.peekValue()! >= least)) {
+      if (next < last) leave(asWide[next++]!);
+      else {
+        const reached = -queue.peekValue()!;
+        const t = queue.pop()!;
+        if (reached === width[t]) leave(t);
+      }
     }
   }
 
-  while (queue.length > 0) {
-    const reached = -queue.peekValue()!;
-    const t = queue.pop()!;
-    if (reached < width[t]!) continue;
+  function leave(t: number): void {
+    const reached = width[t]!;
     for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
-      const across = mesh.halfedges[edge]!;
+      const across = halfedges[edge]!;
       if (across < 0) continue;
       const u = triangleOf(across);
       if (width[u]! >= reached) continue;
-      enter(u, Math.min(reached, widthThrough(mesh, edge)), origin[t]!, edge);
+      const room = Math.min(reached, widthThrough(mesh, edge));
+      if (room <= width[u]!) continue;
+      width[u] = room;
+      enteredBy[u] = edge;
+      origin[u] = origin[t]!;
+      if (room === reached) asWide[last++] = u;
+      else queue.push(u, -room);
     }
   }
-  return { width, enteredBy, origin };
 }
 
 /**

@@ -70,14 +70,16 @@ function workedOut(garden: Pick<Garden, "items" | "yard">, detail: Detail): Ways
       const best = found.filter((end) => end !== null).sort((a, b) => b.end.width - a.end.width)[0];
       return best ? pinchesOn(mesh, best.found, best.end, width) : [];
     },
-    reachableAt: (width) => (widest ? reachable(mesh, widest, width - SAME_LENGTH, locate) : () => true),
+    reachableAt: (width) => (widest ? reachable(mesh, widest, width - SAME_LENGTH) : () => true),
     widest,
   };
 }
 
 function widestOf(gates: WidestWays | null, doors: WidestWays | null): Float64Array | null {
   if (!gates || !doors) return gates?.width ?? doors?.width ?? null;
-  return gates.width.map((width, t) => Math.max(width, doors.width[t]!));
+  const widest = gates.width.slice();
+  for (let t = 0; t < widest.length; t++) if (doors.width[t]! > widest[t]!) widest[t] = doors.width[t]!;
+  return widest;
 }
 
 interface Searched {
@@ -101,8 +103,8 @@ function searched(
   return { found, endAt: endWithWays, wayTo: (id) => wayTo(mesh, found, entrances, endAt(id), id) };
 
   function endAt(id: ItemId): End | null {
-    const side = mesh.boundary.sides.indexOf(id);
-    return side < 0 ? null : bestEnd(mesh, found.width, atSides, side);
+    const side = atSides.numberOf.get(id);
+    return side === undefined ? null : bestEnd(mesh, found, atSides, side);
   }
 }
 
@@ -114,48 +116,61 @@ interface End {
 
 /** The triangles at each side, by the side's number: `list[first[side]]` to `list[first[side + 1]]`. */
 interface TrianglesAtSides {
+  readonly numberOf: ReadonlyMap<Side, number>;
   readonly first: Uint32Array;
   readonly list: Uint32Array;
 }
 
 function trianglesAtSides({ boundary: { owner, sides }, triangles }: WaysMesh): TrianglesAtSides {
   const first = new Uint32Array(sides.length + 1);
-  for (const sample of triangles) first[owner[sample]! + 1]!++;
+  for (let i = 0; i < triangles.length; i++) first[owner[triangles[i]!]! + 1]!++;
   for (let side = 0; side < sides.length; side++) first[side + 1]! += first[side]!;
   const free = first.slice();
   const list = new Uint32Array(triangles.length);
-  triangles.forEach((sample, corner) => {
-    list[free[owner[sample]!]!++] = triangleOf(corner);
-  });
-  return { first, list };
+  for (let i = 0; i < triangles.length; i++) list[free[owner[triangles[i]!]!]!++] = triangleOf(i);
+  // A thing that stands as several rings is known by the first of them.
+  const numberOf = new Map(sides.map((side, i): [Side, number] => [side, i]).reverse());
+  return { numberOf, first, list };
 }
 
-function bestEnd(mesh: WaysMesh, width: Float64Array, at: TrianglesAtSides, side: number): End | null {
-  let [best, room] = [-1, NOWHERE];
-  for (let i = at.first[side]!; i < at.first[side + 1]!; i++) {
-    const t = at.list[i]!;
-    const roomHere = Math.min(width[t]!, 2 * mesh.radii[t]!);
-    if (roomHere > room) [best, room] = [t, roomHere];
+function bestEnd(mesh: WaysMesh, found: WidestWays, at: TrianglesAtSides, side: number): End | null {
+  const triangles = at.list.subarray(at.first[side]!, at.first[side + 1]!);
+  let best = roomiest(mesh, found, triangles);
+  if (best < 0 || found.width[best]! < 0) {
+    found.throughOutlines();
+    best = roomiest(mesh, found, triangles);
   }
   if (best < 0) return null;
-  if (width[best]! <= 2 * exactDisc(mesh, best).radius) return { triangle: best, width: width[best]! };
-  return roomiestPocket(mesh, width, at.list.subarray(at.first[side]!, at.first[side + 1]!));
+  const width = found.width[best]!;
+  if (width <= 2 * exactDisc(mesh, best).radius) return { triangle: best, width };
+  return roomiestPocket(mesh, found, triangles);
+}
+
+/** The triangle with most room for a walker who has come there, or -1; without those seen already. */
+function roomiest(mesh: WaysMesh, { width }: WidestWays, triangles: Uint32Array, seen?: Set<number>): number {
+  let [best, room] = [-1, NOWHERE];
+  for (let i = 0; i < triangles.length; i++) {
+    const t = triangles[i]!;
+    const roomHere = Math.min(width[t]!, 2 * mesh.radii[t]!);
+    if (roomHere > room && !seen?.has(t)) [best, room] = [t, roomHere];
+  }
+  return best;
 }
 
 /**
  * The circle of a pocket is the circle of its samples, a shade too large. Where it decides, the pockets are measured
  * exactly, the roomiest first, until none that is left can beat the best.
  */
-function roomiestPocket(mesh: WaysMesh, width: Float64Array, pockets: Uint32Array): End {
-  const atMost = (t: number) => Math.min(width[t]!, 2 * mesh.radii[t]!);
-  const sorted = pockets.slice().sort((a, b) => atMost(b) - atMost(a));
-  let best: End = { triangle: sorted[0]!, width: NOWHERE };
-  for (const t of sorted) {
-    if (atMost(t) <= best.width) break;
-    const room = Math.min(width[t]!, 2 * exactDisc(mesh, t).radius);
+function roomiestPocket(mesh: WaysMesh, found: WidestWays, pockets: Uint32Array): End {
+  const seen = new Set<number>();
+  let best: End = { triangle: -1, width: NOWHERE };
+  for (;;) {
+    const t = roomiest(mesh, found, pockets, seen);
+    if (t < 0 || Math.min(found.width[t]!, 2 * mesh.radii[t]!) <= best.width) return best;
+    seen.add(t);
+    const room = Math.min(found.width[t]!, 2 * exactDisc(mesh, t).radius);
     if (room > best.width) best = { triangle: t, width: room };
   }
-  return best;
 }
 
 function wayTo(
