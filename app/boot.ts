@@ -1,5 +1,11 @@
 import { EXAMPLES, type Garden, GardenFileError, readGardenText } from "../src/index.ts";
-import { type Database, openDatabase, type StoredGarden, storedGardens } from "./keeping/database.ts";
+import {
+  type Database,
+  openDatabase,
+  putGarden,
+  type StoredGarden,
+  storedGardens,
+} from "./keeping/database.ts";
 import { createGardens } from "./keeping/gardens.ts";
 import { createKeeper, reasonOf } from "./keeping/keeper.ts";
 import { lastOpen, rememberOpen } from "./keeping/last-open.ts";
@@ -16,7 +22,7 @@ export async function boot(): Promise<void> {
     useKeeping.setState({ keeping: { state: "not-kept", reason: reasonOf(error) } });
     return null;
   });
-  const shelf = database && { put: (garden: StoredGarden) => database.put("gardens", garden) };
+  const shelf = database && { put: (garden: StoredGarden) => putGarden(database, garden) };
   const keeper = createKeeper(useEditor, shelf, now, newId);
   provideGardens(createGardens(useEditor, database, keeper, newId));
 

@@ -29,3 +29,14 @@ export const openDatabase = (name = "bedwright"): Promise<Database> =>
 export async function storedGardens(database: Database): Promise<StoredGarden[]> {
   return (await database.getAllFromIndex("gardens", "changed")).reverse();
 }
+
+/**
+ * Keeps a garden. Its transaction is committed along with it: left to itself, the browser would commit only after it
+ * has come back to the page, and a page that is closing is no longer there.
+ */
+export async function putGarden(database: Database, garden: StoredGarden): Promise<void> {
+  const transaction = database.transaction("gardens", "readwrite");
+  const put = transaction.store.put(garden);
+  transaction.commit();
+  await Promise.all([put, transaction.done]);
+}
