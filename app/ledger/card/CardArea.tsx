@@ -1,10 +1,11 @@
-import { type FocusEvent, lazy, Suspense } from "react";
+import { type FocusEvent, lazy, Suspense, useEffect } from "react";
 import { type Item, nameOf } from "../../../src/index.ts";
 import { Fallback } from "../../Fallback.tsx";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
 import { useNarrow } from "../use-narrow.ts";
+import { focusFirstField } from "./first-field.ts";
 import { GardenCard } from "./GardenCard.tsx";
 import { KIND_WORDS } from "./kind-words.ts";
 import { ManyCard } from "./ManyCard.tsx";
@@ -72,9 +73,19 @@ function CardBody({ items, yardSelected }: CardProps) {
         {yardSelected ? <YardCard /> : null}
         {items.length === 1 && first ? <ItemCard key={first.id} item={first} /> : null}
         {items.length > 1 ? <ManyCard items={items} /> : null}
+        <KeyboardToFields />
       </Suspense>
     </>
   );
+}
+
+/** Stands with the fields: once they are there, a keyboard that waits at the card goes on to the first of them. */
+function KeyboardToFields() {
+  useEffect(() => {
+    const card = document.getElementById("card");
+    if (card && document.activeElement === card) focusFirstField(card);
+  }, []);
+  return null;
 }
 
 function CardHead({ items, yardSelected }: CardProps) {

@@ -9,12 +9,15 @@ import { leaveOff, takeWayOut, tryOut } from "./way-out.ts";
 interface Held {
   readonly garden: Garden;
   readonly snags: readonly Snag[];
+  /** False once the way out has been left, until the findings are again those of the garden as it is. */
+  readonly trying: boolean;
 }
 
 /** Everything wrong with the plan, most serious first. */
 export function SnagsLeaf() {
   const findings = useFindings();
   const garden = useEditor((s) => s.garden);
+  const isDragging = useEditor((s) => s.draft !== null);
   const activeSnag = useEditor((s) => s.activeSnag);
   const [held, setHeld] = useState<Held | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
@@ -22,14 +25,16 @@ export function SnagsLeaf() {
   const spot = useRef<readonly [number, number] | null>(null);
 
   // While a way out is tried the plan and the figures above show what it would do. The list itself stays, or the
-  // button would be gone from under the pointer.
-  const snags = held && held.garden === garden ? held.snags : findings.snags;
+  // button would be gone from under the pointer, and the next one from under the keyboard.
+  const cameBack = findings.of === garden && findings.settled;
+  const holds = held?.garden === garden && (held.trying || (!isDragging && !cameBack));
+  const snags = holds ? held.snags : findings.snags;
   useEffect(() => leaveOff, []);
 
   const onTry = (way: WayOut) => {
     // Findings of an older garden may speak of places that are no longer so.
     if (findings.of !== garden && held?.garden !== garden) return;
-    setHeld({ garden, snags });
+    setHeld({ garden, snags, trying: true });
     tryOut(way);
   };
   // A list that grows shorter slides another button under a pointer at rest; nobody has pointed at that.
@@ -40,7 +45,7 @@ export function SnagsLeaf() {
     spot.current?.[0] !== clientX || spot.current[1] !== clientY;
   const onLeave = () => {
     leaveOff();
-    setHeld(null);
+    setHeld((was) => was && { ...was, trying: false });
   };
   const onTake = (way: WayOut) => {
     const current = held?.garden === garden || findings.of === garden;

@@ -1,4 +1,6 @@
+import { flushSync } from "react-dom";
 import { FOOT, INCH, type Point, type Units } from "../../../src/index.ts";
+import { focusFirstField } from "../../ledger/card/first-field.ts";
 import { alike, order, takeAway } from "./arrange.ts";
 import { heldCorner, nextCorner, nudgeCorner, splitEdge, takeCorner } from "./corner-keys.ts";
 import { endDrawing, isDrawn, takePointBack } from "./drawing.ts";
@@ -94,8 +96,9 @@ function letGo(desk: Desk): boolean {
 export function toCard({ editor }: Desk): boolean {
   const { selection, yardSelected } = editor.getState();
   if (selection.size === 0 && !yardSelected) return false;
+  // What has just been selected may not be on its card yet.
+  flushSync(() => {});
   const card = document.getElementById("card");
-  const field = card?.querySelector<HTMLElement>("input, select, textarea");
-  (field ?? card)?.focus();
+  if (card) focusFirstField(card);
   return card !== null;
 }

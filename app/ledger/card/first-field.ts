@@ -1,0 +1,5 @@
+/** Gives the keyboard to the first field of the card; to the card itself while its fields are on their way. */
+export function focusFirstField(card: HTMLElement): void {
+  const field = card.querySelector<HTMLElement>("input, select, textarea");
+  (field ?? card).focus();
+}
