@@ -1,0 +1,180 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "@playwright/test";
+import { INCH, nameOf } from "../../src/index.ts";
+import { fullGarden } from "../helpers/full-garden.ts";
+import { expect, test } from "./fixtures.ts";
+import type { Planner } from "./planner.ts";
+
+/** WCAG 2.2 A and AA and axe's own good practice, over the whole page or a part of it. */
+async function expectNoViolation(page: Page, part?: string): Promise<void> {
+  // Without frames there is nothing to gather in a page of its own.
+  const builder = new AxeBuilder({ page }).setLegacyMode().options({ resultTypes: ["violations"] });
+  const { violations, passes } = await (part ? builder.include(part) : builder).analyze();
+  expect(
+    violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),
+    "axe finds nothing",
+  ).toEqual([]);
+  expect(passes.length, "axe looked at something").toBeGreaterThan(5);
+}
+
+const LEAVES = ["Snags", "Takeoff", "Sun", "Year round", "Site"] as const;
+
+/** Unfolds what is folded, so that nothing is passed over. */
+const unfold = (page: Page) =>
+  page.evaluate(() => {
+    for (const details of document.querySelectorAll("details")) details.open = true;
+  });
+
+test("axe finds nothing on any leaf of the ledger", async ({ planner, page }) => {
+  for (const leaf of LEAVES) {
+    await test.step(leaf, async () => {
+      await planner.turnTo(leaf);
+      await unfold(page);
+      await expectNoViolation(page);
+    });
+  }
+});
+
+test("axe finds nothing on the card of any kind of thing", async ({ planner, page }) => {
+  test.slow();
+  const garden = fullGarden("us");
+  await planner.openGarden(garden);
+  const kinds = new Set<string>();
+  const ofEach = garden.items.filter(({ kind }) => !kinds.has(kind) && kinds.add(kind));
+  expect(ofEach.length).toBeGreaterThanOrEqual(12);
+  for (const item of ofEach) {
+    await test.step(item.kind, async () => {
+      await page.locator(`[data-item="${item.id}"]`).focus();
+      await page.keyboard.press("Enter");
+      await expect(planner.card.getByLabel("Name", { exact: true })).toHaveValue(nameOf(item));
+      await unfold(page);
+      await expectNoViolation(page, "#card");
+    });
+  }
+  await test.step("the yard", async () => {
+    await page.locator('[data-item="yard"]').focus();
+    await page.keyboard.press("Enter");
+    await expect(planner.card.getByLabel("Side 1", { exact: true })).toBeVisible();
+    await expectNoViolation(page, "#card");
+  });
+  await test.step("many things", async () => {
+    await page.locator(`[data-item="${garden.items[0]?.id}"]`).focus();
+    await page.keyboard.press("Control+a");
+    await expect(planner.card).toContainText(`${garden.items.length} things`);
+    await expectNoViolation(page, "#card");
+    await expectNoViolation(page, ".plan-list");
+  });
+});
+
+test("axe finds nothing in the dialogs, nor on the sheet", async ({ planner, page }) => {
+  await planner.drag("Squash", [6 * INCH, 0]);
+  await planner.kept();
+  const gardens = await planner.openGardens();
+  await planner.chooseFile("bad.json", "no garden");
+  await expect(gardens.getByRole("alert")).toBeVisible();
+  await expectNoViolation(page);
+  await page.keyboard.press("Escape");
+
+  await page.keyboard.press("?");
+  await expect(page.getByRole("dialog", { name: "How it works" })).toBeVisible();
+  await expectNoViolation(page);
+  await page.keyboard.press("Escape");
+
+  await planner.openSheet();
+  await expectNoViolation(page);
+});
+
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+  test("the ledger opens as a sheet, a snag selects its bed, and the build sheet opens", async ({
+    planner,
+    page,
+  }) => {
+    await expect(planner.summary).toContainText("3 to fix");
+    await expectNoViolation(page);
+
+    await drawLedgerUp(page);
+    const peppers = planner.snags.getByRole("button", { name: /Peppers/ });
+    await peppers.tap();
+    await expect(planner.thing("Peppers")).toHaveAttribute("aria-pressed", "true");
+    await expect(planner.card).toContainText("Peppers");
+    await expectNoViolation(page);
+
+    await planner.card.getByRole("button", { name: "Open card" }).tap();
+    await expect(planner.card.getByLabel("Width")).toHaveValue("4′ 0″");
+    await expectNoViolation(page);
+
+    const sheet = await planner.openSheet();
+    await expectNoViolation(page);
+    await sheet.getByRole("button", { name: "Back to the plan" }).tap();
+    await expect(sheet).toHaveCount(0);
+  });
+
+  test("a finger carries a bed clear", async ({ planner, page }) => {
+    const from = await planner.placeOf("Squash");
+    const { scale } = await planner.view();
+    await touchDrag(page, await planner.pixelOf(from), [7 * INCH * scale, 0]);
+    await expect(planner.summary).toContainText("2 to fix");
+    const [x, y] = await planner.placeOf("Squash");
+    expect(x - from[0]).toBeGreaterThanOrEqual(4 * INCH - 0.5);
+    expect(Math.abs(y - from[1])).toBeLessThan(3 * INCH);
+  });
+
+  test("nothing reaches over the edge at 320 px", async ({ planner, page }) => {
+    await page.setViewportSize({ width: 320, height: 640 });
+    await expectWithin(page, "the page");
+    await drawLedgerUp(page);
+    for (const leaf of LEAVES) {
+      await planner.turnTo(leaf);
+      await unfold(page);
+      await expectWithin(page, leaf);
+    }
+    await planner.openGardens();
+    await expectWithin(page, "gardens");
+    await page.keyboard.press("Escape");
+    await openCard(planner);
+    await expectWithin(page, "card");
+    await planner.openSheet();
+    await expectWithin(page, "sheet");
+  });
+});
+
+/** Nothing makes the page scroll sideways (WCAG 2.2, 1.4.10 Reflow, at 320 CSS pixels). */
+async function expectWithin(page: Page, what: string): Promise<void> {
+  const over = await page.evaluate(() => {
+    const root = document.documentElement;
+    const containers = [
+      root,
+      ...document.querySelectorAll(".leaf, .card, .dialog, .topbar, .summary, .tabs"),
+    ];
+    return containers
+      .filter(({ scrollWidth, clientWidth }) => scrollWidth > clientWidth + 1)
+      .map(({ nodeName, className, scrollWidth }) => `${nodeName}.${className} is ${scrollWidth} px`);
+  });
+  expect(over, what).toEqual([]);
+}
+
+async function drawLedgerUp(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^Ledger: only the figures/ }).tap();
+  await expect(page.getByRole("tab", { name: "Snags" })).toBeVisible();
+}
+
+async function openCard(planner: Planner): Promise<void> {
+  await planner.turnTo("Snags");
+  await planner.snags.getByRole("button", { name: /Peppers/ }).tap();
+  await planner.card.getByRole("button", { name: "Open card" }).tap();
+  await expect(planner.card.getByLabel("Width")).toBeVisible();
+}
+
+/** A finger put down, drawn across the screen and lifted: Playwright itself only taps. */
+async function touchDrag(page: Page, [x, y]: readonly [number, number], by: readonly [number, number]) {
+  const session = await page.context().newCDPSession(page);
+  const touch = (type: "touchStart" | "touchMove", k: number) =>
+    session.send("Input.dispatchTouchEvent", { type, touchPoints: [{ x: x + by[0] * k, y: y + by[1] * k }] });
+  await touch("touchStart", 0);
+  // Past the way a finger may shake, and back to where it is to come to rest.
+  for (const k of [0.5, 1, 2, 3, 2, 1.5, 1.2, 1]) await touch("touchMove", k);
+  await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+  await session.detach();
+}
