@@ -1,22 +1,31 @@
 import { useState } from "react";
 import { useFindings } from "../live/findings.ts";
+import { useEditor } from "../store/use-editor.ts";
 import { isFirstVisit, rememberVisit } from "./first-visit.ts";
 
-/** The one sentence a first visit is met with; it has nothing to say once there is nothing to fix. */
+/**
+ * The one sentence a first visit is met with: what to do next. It keeps its place until it is dismissed, or the plan
+ * under it would jump while the bed is dragged that clears the last snag.
+ */
 export function Welcome() {
   const [shown, setShown] = useState(isFirstVisit);
+  const hasBeds = useEditor((s) => s.garden.items.some(({ kind }) => kind === "bed"));
   const cleared = useFindings((s) => s.of !== null && s.snags.every(({ grade }) => grade !== "must"));
-  if (!shown || cleared) return null;
+  if (!shown) return null;
   const dismiss = () => {
     rememberVisit();
     setShown(false);
   };
   return (
     <p className="welcome">
-      Drag the beds until nothing is left to fix.
+      {hasBeds ? (cleared ? CLEARED : TO_CLEAR) : TO_BEGIN}
       <button type="button" className="button" onClick={dismiss} aria-label="Dismiss this hint">
         Got it
       </button>
     </p>
   );
 }
+
+const TO_BEGIN = "Drag a bed out of the barrow to begin.";
+const TO_CLEAR = "Drag the beds until nothing is left to fix.";
+const CLEARED = "Nothing is left to fix: press Build sheet.";

@@ -244,10 +244,17 @@ describe("the welcome", () => {
     expect(screen.queryByText(/Drag the beds/)).toBeNull();
   });
 
-  it("is gone once there is nothing to fix", () => {
+  it("keeps its place once there is nothing to fix, and says what comes next", () => {
     render(<Welcome />);
     expect(screen.getByText(/Drag the beds/)).toBeTruthy();
     act(() => foundNow({ snags: [] }));
     expect(screen.queryByText(/Drag the beds/)).toBeNull();
+    expect(screen.getByText(/Nothing is left to fix: press Build sheet/)).toBeTruthy();
+  });
+
+  it("asks for a bed where there is none", () => {
+    onTheBoard(gardenOf());
+    render(<Welcome />);
+    expect(screen.getByText(/Drag a bed out of the barrow/)).toBeTruthy();
   });
 });

@@ -38,8 +38,12 @@ test("beds are dragged until nothing is left to fix, and the sheet prints on one
   await expect(planner.summary).toContainText("2 to fix");
   await planner.drag("Beans", [26 * INCH, 0]);
   await expect(planner.summary).toContainText("1 to fix");
+  // The plan lies still under the hand while the last snag clears.
+  const before = await planner.board.boundingBox();
   await planner.drag("Peppers", [2 * FOOT, 15.5 * FOOT]);
   await expect(planner.summary).toContainText("Nothing to fix");
+  await expect(page.getByText("Nothing is left to fix: press Build sheet.")).toBeVisible();
+  expect(await planner.board.boundingBox()).toEqual(before);
   await expect(page.locator('[data-snag][data-grade="must"]')).toHaveCount(0);
   expect(await planner.total(), "moving beds buys nothing").toBe(started);
 
