@@ -13,11 +13,12 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: ["units"],
   garden: ["units", "geometry"],
   crops: ["units", "garden"],
+  sun: ["units", "geometry", "garden"],
   examples: ["units", "geometry", "garden"],
   access: ["units", "geometry", "garden"],
   takeoff: ["units", "geometry", "garden", "crops"],
-  rules: ["units", "geometry", "garden", "access", "crops", "takeoff"],
-  layout: ["units", "geometry", "garden", "access", "crops", "takeoff", "rules"],
+  rules: ["units", "geometry", "garden", "access", "crops", "takeoff", "sun"],
+  layout: ["units", "geometry", "garden", "access", "crops", "takeoff", "sun", "rules"],
   sheet: ["units", "geometry", "garden", "access", "takeoff", "rules"],
 };
 

@@ -1,0 +1,21 @@
+const DAY_MS = 86_400_000;
+const DATE = /^(\d{4})-(\d\d)-(\d\d)$/;
+
+/** Days from 1 January 1970 to a day such as "2026-06-21". @throws RangeError for no day of the calendar */
+export function daysSince1970(day: string): number {
+  const [, year, month, date] = DATE.exec(day) ?? [];
+  const ms = Date.UTC(Number(year), Number(month) - 1, Number(date));
+  if (Number.isNaN(ms) || dayText(ms / DAY_MS) !== day)
+    throw new RangeError(`not a day of the calendar: "${day}"`);
+  return ms / DAY_MS;
+}
+
+/** The day so many days after 1 January 1970, as "2026-06-21". */
+export const dayText = (days: number): string => new Date(days * DAY_MS).toISOString().slice(0, 10);
+
+/** Midnight between a day and the one before it by the mean time of a longitude. */
+export const localMidnight = (day: string, longitude: number): number =>
+  daysSince1970(day) * DAY_MS - longitude * (DAY_MS / 360);
+
+/** 1 for January. */
+export const monthOf = (day: string): number => Number(day.slice(5, 7));
