@@ -37,7 +37,7 @@ export function rollAlong([ax, ay]: Point, [bx, by]: Point, radius: number): Rol
  * the roll's ends; null where none is. It is the hull of what is near the segment's two ends and near the line between them.
  */
 export function takenBy(
-  { x, y, ux, uy, length }: Roll,
+  { x, y, ux, uy, length }: Pick<Roll, "x" | "y" | "ux" | "uy" | "length">,
   ax: number,
   ay: number,
   bx: number,

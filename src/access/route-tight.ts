@@ -1,7 +1,7 @@
 import type { Point } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
-import type { Turn } from "./route-ground.ts";
 import type { Walk } from "./route-search.ts";
+import type { Turn } from "./route-turns.ts";
 
 /** A walk drawn tight round the corners it passes: straight from one to the next, and on an arc about each. */
 export interface TightWalk {
@@ -43,13 +43,15 @@ function cornersPassed(start: Point, turns: readonly Turn[], end: Point, half: n
   return turns.flatMap((turn, i) => {
     const before = turns[i - 1]?.at ?? start;
     const after = turns[i + 1]?.at ?? end;
-    const onward =
-      cross(turn.at[0] - before[0], turn.at[1] - before[1], after[0] - turn.at[0], after[1] - turn.at[1]) >=
-      0;
+    // Told by the sides that meet here, not by the bend: a walk straight past a corner has none.
+    const onward = along(before, turn.at, turn.before) + along(turn.at, after, turn.after) >= 0;
     const corners = onward ? turn.corners : turn.corners.toReversed();
     return corners.map((corner): Passed => ({ corner, left: onward ? half : -half }));
   });
 }
+
+const along = (from: Point, to: Point, [ux, uy]: Point): number =>
+  (to[0] - from[0]) * ux + (to[1] - from[1]) * uy;
 
 const withoutRepeats = (passed: readonly Passed[]): Passed[] =>
   passed.filter(

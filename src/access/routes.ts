@@ -7,7 +7,8 @@ import type { Point } from "../geometry/types.ts";
 import { add, distance, scale, turned } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import type { Entrance } from "./entrances.ts";
-import { isFree, type RouteGround, routeGround } from "./route-ground.ts";
+import { isFree } from "./kept-off.ts";
+import { type RouteGround, routeGround } from "./route-ground.ts";
 import { type RouteSearch, routeSearch, type Walk } from "./route-search.ts";
 import { tightened } from "./route-tight.ts";
 import { surroundingsOf } from "./surroundings.ts";
@@ -108,7 +109,8 @@ function hoseTo(bed: Bed, tap: Tap, search: RouteSearch, ground: RouteGround): R
   const outline = outlineOf(bed);
   const touch = search.toOutline(outline);
   if (!touch) return null;
-  const corners = ground.turns.filter(({ ring }) => ring === outline).map((turn) => search.toTurn(turn));
+  const own = ground.turnsOf[ground.numberOf.get(outline)!]!;
+  const corners = own.map((i) => search.toTurn(ground.turns[i]!));
   const reached = [touch, ...corners.filter((walk) => walk !== null)];
   const ends = outline.map((corner) => {
     const nearest = reached.reduce((best, walk) =>

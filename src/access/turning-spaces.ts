@@ -6,7 +6,7 @@ import { contains } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { add, distance, subtract, turned } from "../geometry/vector.ts";
 import { INCH, SAME_LENGTH } from "../units/length.ts";
-import { isClear, isFree, type KeptOff, keptOff } from "./route-ground.ts";
+import { isClear, isFree, type KeptOff, keptOff } from "./kept-off.ts";
 import { surroundingsOf } from "./surroundings.ts";
 import type { TurningSpace } from "./types.ts";
 import type { Ways } from "./ways.ts";
