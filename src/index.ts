@@ -69,6 +69,14 @@ export {
   turnedAbout,
   unplaced,
 } from "./geometry/vector.ts";
+export {
+  type InTheWay,
+  type Shift,
+  type ShiftSearch,
+  searchShift,
+  shiftToClear,
+  whyNoShift,
+} from "./layout/shift-to-clear.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";

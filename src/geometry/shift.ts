@@ -44,6 +44,12 @@ export function blockedShifts(moving: Ring, fixed: Ring): Ring[] {
   return piecesOf(fixed).flatMap((piece) => turned.map((own) => convexSum(own, piece)));
 }
 
+/** Shifts of an outline that would bring a side of the yard into it, side by side: convex rings, as `blockedShifts`. */
+export function shiftsOverSides(moving: Ring, yard: Ring): Ring[][] {
+  const turned = piecesOf(moving).map(turnedRound);
+  return yard.map((corner, i) => turned.map((own) => convexSum(own, [corner, yard[(i + 1) % yard.length]!])));
+}
+
 /**
  * Shifts of an outline that keep it in the yard; empty where it is too large for it.
  * @param most only shifts up to this far along x and along y are asked for, mm

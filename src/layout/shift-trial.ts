@@ -1,0 +1,174 @@
+import { gapsOf } from "../access/gaps.ts";
+import { once } from "../access/once.ts";
+import { bedReach } from "../access/reach.ts";
+import type { Access } from "../access/types.ts";
+import { type Ways, waysOf } from "../access/ways.ts";
+import type { ItemId } from "../garden/fields.ts";
+import type { Garden } from "../garden/garden.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import { applyOps } from "../garden/operations.ts";
+import type { Point } from "../geometry/types.ts";
+import { checkGarden } from "../rules/check-garden.ts";
+import { RULES } from "../rules/index.ts";
+import { narrowMainWay } from "../rules/narrow-main-way.ts";
+import { narrowPath } from "../rules/narrow-path.ts";
+import { bestWay } from "../rules/open-way.ts";
+import type { Rule, Snag } from "../rules/rule.ts";
+import { sealedOffBed } from "../rules/sealed-off-bed.ts";
+import { wishesOf } from "../rules/sound-change.ts";
+import { unreachableSoil } from "../rules/unreachable-soil.ts";
+import { SAME_LENGTH } from "../units/length.ts";
+import { accessAfter } from "./access-after.ts";
+import { POSITION_RULES } from "./position-rules.ts";
+
+/** Trying shifts of some beds, all by as much. */
+export interface Trial {
+  /** The must-fix and should-fix snags of position that these beds have where they stand. */
+  readonly toClear: readonly Snag[];
+  readonly at: (by: Point) => Tried;
+}
+
+/** The garden after one shift. What is asked later takes longer. */
+export interface Tried {
+  /** What is wrong with the gaps beside the beds and with what they stand in or near; null where nothing is. */
+  readonly wrongPlace: () => Snag | null;
+  /** What soil is out of reach, as far as one can tell without knowing the ways. */
+  readonly wrongReach: () => Snag | null;
+  /** What is wrong with ways and routes. */
+  readonly wrongWays: () => Snag | null;
+  readonly access: () => Access;
+}
+
+const isToFix = ({ grade }: Pick<Snag, "grade">): boolean => grade !== "note";
+
+/** Quick rules first: a shift that fails one is not held to the next. */
+const TRIED: readonly Rule[] = RULES.filter(isToFix);
+const OF_PLACE = TRIED.filter(({ needs }) => !needs.includes("access"));
+const OF_WAYS = TRIED.filter(({ needs, slow }) => needs.includes("access") && !slow);
+const OF_ROUTES = TRIED.filter(({ slow }) => slow === true);
+
+/** Sets out to try shifts of some beds and sheds. */
+export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access): Trial {
+  const before = checkGarden(garden, { access: known }, TRIED, "look").filter(isToFix);
+  const tooWide = new Set([...ids].filter((id) => isOutOfReachAnywhere(garden, id)));
+  const isTheirs = (snag: Snag) =>
+    isOfPosition(snag, ids) &&
+    !(snag.rule === "unreachable-soil" && snag.itemIds.every((id) => tooWide.has(id)));
+  const ways = waysOf(garden);
+  const shifted = (by: Point) =>
+    applyOps(
+      garden,
+      [...ids].map((id) => ({ op: "move" as const, id, by })),
+    );
+  return {
+    toClear: before.filter(isTheirs),
+    at: (by) => {
+      const after = shifted(by);
+      const found = once(() => accessAfter(after, known, ids));
+      const isWrong = (snag: Snag) =>
+        isToFix(snag) &&
+        (isTheirs(snag) ||
+          (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysOf(after)) : isNew(snag, before)));
+      const wrong = (rules: readonly Rule[], access?: Access) =>
+        checkGarden(after, access && { access }, rules, "look").find(isWrong) ?? null;
+      return {
+        wrongPlace: () => wrong([narrowPath], gapsAlone(after)) ?? wrong(OF_PLACE),
+        wrongReach: () => wrong([unreachableSoil], reachAlone(after)),
+        wrongWays: () =>
+          wrong([sealedOffBed, narrowMainWay], waysAlone(after)) ??
+          wrong(OF_WAYS, found()) ??
+          wrong(OF_ROUTES, found()),
+        access: found,
+      };
+    },
+  };
+}
+
+const NOTHING: Access = { freeGround: [], gaps: [], beds: [], wheelchair: null };
+
+/** All that the rule about gaps looks at, without the search for ways. */
+const gapsAlone = (garden: Garden): Access => ({ ...NOTHING, gaps: gapsOf(garden) });
+
+const bedsOf = ({ items }: Garden): Bed[] => items.filter((item) => item.kind === "bed");
+
+const NO_WAYS = { fromGate: null, fromDoor: null, kitchen: null, hose: null };
+
+/** Reach as if every edge with room before it could be got to: soil out of reach then is so whatever the ways are. */
+function reachAlone(garden: Garden): Access {
+  const wishes = wishesOf(garden);
+  const beds = bedsOf(garden).map((bed) => ({
+    id: bed.id,
+    ...NO_WAYS,
+    ...bedReach(bed, garden, wishes),
+  }));
+  return { ...NOTHING, beds };
+}
+
+/** The widths of ways without reach and routes. */
+function waysAlone(garden: Garden): Access {
+  const ways = waysOf(garden);
+  const nothingReached = { standing: [], reach: 0, outOfReach: [], outOfReachAreaMm2: 0, closedBy: [] };
+  const beds = bedsOf(garden).map((bed) => ({
+    id: bed.id,
+    ...NO_WAYS,
+    ...nothingReached,
+    farthest: { at: bed.at, distance: 0 },
+    ...ways.toBed(bed.id),
+  }));
+  return { ...NOTHING, beds };
+}
+
+/** Rules that speak of the narrowest place on a way and of all beds behind it, whichever place that is. */
+const WAY_RULES: ReadonlySet<string> = new Set([
+  "sealed-off-bed",
+  "narrow-main-way",
+  "wheelchair-narrow-way",
+]);
+
+/**
+ * Whether the way to some bed that a snag is about has become narrower. Where a bed opens the narrowest place on a way,
+ * the next narrowest comes to be told: no new snag, the way is wider than it was.
+ */
+function isNarrowedFor({ itemIds, measured }: Snag, before: Ways, after: Ways): boolean {
+  return itemIds.some((id) => {
+    const now = bestWay(after.toBed(id))?.width ?? Infinity;
+    const was = bestWay(before.toBed(id))?.width ?? Infinity;
+    return now <= measured + SAME_LENGTH && now < was - SAME_LENGTH;
+  });
+}
+
+const isOfPosition = ({ rule, itemIds }: Snag, ids: ReadonlySet<ItemId>): boolean =>
+  POSITION_RULES.has(rule) && itemIds.some((id) => ids.has(id));
+
+/** Whether some of a bed's soil is out of reach even with open ground all round it: then no shift is a remedy. */
+function isOutOfReachAnywhere(garden: Garden, id: ItemId): boolean {
+  const bed = garden.items.find((item): item is Bed => item.id === id && item.kind === "bed");
+  if (!bed) return false;
+  const wishes = wishesOf(garden);
+  const { farthest } = bedReach(bed, { items: [bed], yard: openRound(bed.at) }, wishes);
+  return farthest.distance > wishes.reach + SAME_LENGTH;
+}
+
+const FAR = 1e6;
+const openRound = ([x, y]: Point): Garden["yard"] => [
+  [x - FAR, y - FAR],
+  [x + FAR, y - FAR],
+  [x + FAR, y + FAR],
+  [x - FAR, y + FAR],
+];
+
+/**
+ * Whether a snag was not there before: not by its key, nor as part of a snag of the same rule about more things (with
+ * one bed out of the way, "No way to A and B" is "No way to B"). One that has become worse or graver counts as new.
+ */
+function isNew(snag: Snag, before: readonly Snag[]): boolean {
+  const same =
+    before.find(({ key }) => key === snag.key) ??
+    before.find(
+      ({ rule, itemIds }) =>
+        rule === snag.rule && snag.itemIds.length > 0 && snag.itemIds.every((id) => itemIds.includes(id)),
+    );
+  if (!same || (same.grade === "should" && snag.grade === "must")) return true;
+  const off = ({ measured, limit }: Snag) => Math.abs(measured - limit);
+  return off(snag) > off(same) + SAME_LENGTH;
+}
