@@ -62,6 +62,19 @@ describe("the hose to a bed", () => {
     expect(route?.points.at(-1)).toEqual([1500, 6500]);
   });
 
+  it("crosses from the corner of one bed to that of the next, past the middle of their sides", () => {
+    const salads = bed("salads", { x: 3600, y: 3000, w: 600, h: 500 });
+    const between = [
+      bed("a", { x: 600, y: 888, w: 1681, h: 2003 }),
+      bed("b", { x: 2926, y: 1193, w: 1474, h: 1501 }),
+    ];
+    const route = hosesOf(gardenOf(tap("tap", { at: [0, -500] }), ...between, salads)).walkTo(salads);
+    // (2281, 888), (2926, 2694), (3600, 3500), (4200, 3500)
+    const least = Math.hypot(2281, 1388) + Math.hypot(645, 1806) + Math.hypot(674, 806) + 600;
+    expect(route?.length).toBeGreaterThan(least);
+    expect(route?.length).toBeLessThan(least + 30);
+  });
+
   it("is the shorter of two taps', and null without a tap", () => {
     const salads = bed("salads", { x: 300, y: 4000, w: 1200, h: 2500 });
     const two = gardenOf(tap("tap", { at: [-9000, 0] }), tap("near", { at: [900, 8000] }), salads);
@@ -71,12 +84,15 @@ describe("the hose to a bed", () => {
 });
 
 describe("against a whole visibility graph of eroded ground", () => {
+  // As wide as somebody on foot, and as wide as a hose: so thin a walker crosses from one bed's side to the next one's.
   const scenes = [
-    ...[1, 2, 3].map((seed) => ["dense", seed, denseScene(4, seed)] as const),
-    ...[1, 2].map((seed) => ["rows", seed, rowsScene(4, seed)] as const),
+    ...[1, 2, 3].map((seed) => ["dense", seed, 520, denseScene(4, seed)] as const),
+    ...[1, 2].map((seed) => ["rows", seed, 520, rowsScene(4, seed)] as const),
+    ["dense", 6, 12, denseScene(12, 6)] as const,
+    ["rows", 1, 12, rowsScene(6, 1)] as const,
   ];
-  it.each(scenes)("walks are as short within 0.5 %: %s %i", { timeout: 60_000 }, (_name, _seed, garden) => {
-    const width = 520;
+  const name = "walks are as short within 0.5 %: %s %i, %i mm wide";
+  it.each(scenes)(name, { timeout: 60_000 }, (_name, _seed, width, garden) => {
     const walks = walksFrom(doorsOf(garden), garden, width);
     const opening = doorsOf(garden)[0]!.opening;
     let reference: ReturnType<typeof walksByVisibility> | null = null;
