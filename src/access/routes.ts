@@ -3,7 +3,7 @@ import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Tap } from "../garden/kinds/tap.ts";
 import { outlineOf } from "../garden/outline.ts";
-import type { Point } from "../geometry/types.ts";
+import type { Point, Ring } from "../geometry/types.ts";
 import { add, distance, scale, turned } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import type { Entrance } from "./entrances.ts";
@@ -47,7 +47,7 @@ const searchesFrom = (entrances: readonly Entrance[], ground: RouteGround): From
   entrances.flatMap((entrance) =>
     entrance.starts.flatMap(({ into }) => {
       const start = stepOut(ground, entrance.opening, into);
-      return start ? [{ entrance, search: routeSearch(ground, start) }] : [];
+      return start ? [{ entrance, search: searchFrom(ground, start) }] : [];
     }),
   );
 
@@ -55,22 +55,55 @@ const walked = ({ entrance, search }: From, bed: Bed, half: number): Route | nul
   routeFrom(entrance.id, bed.id, entrance.opening, search.toOutline(outlineOf(bed)), half);
 
 /** The hose runs of a garden: from the nearest tap, along the ground, to a bed's far corner. */
-export function hosesOf(garden: Ground): Routes {
-  const taps = garden.items.filter((item) => item.kind === "tap");
+export const hosesOf = (garden: Ground): Routes =>
+  hosesFrom(
+    garden.items.filter((item) => item.kind === "tap"),
+    garden,
+  );
+
+/** Where a tap is, or might be. */
+export type TapPlace = Pick<Tap, "id" | "at" | "turn">;
+
+/** Hose runs from some taps, which need not be in the garden yet. */
+export function hosesFrom(taps: readonly TapPlace[], garden: Ground): Routes {
   const ground = groundOf(garden, HOSE);
   const searches = taps.flatMap((tap) => {
     const start = besideTap(ground, tap);
-    return start ? [{ tap, search: routeSearch(ground, start) }] : [];
+    return start ? [{ tap, search: searchFrom(ground, start) }] : [];
   });
   const walkTo = (bed: Bed): Route | null =>
     shortest(searches.map(({ tap, search }) => hoseTo(bed, tap, search, ground)));
   return { walkTo };
 }
 
-const groundOf = (garden: Ground, half: number): RouteGround => {
-  const rings = surroundingsOf(garden).obstacles.map(({ ring }) => ring);
-  return routeGround(garden.yard, rings, half);
-};
+interface GroundKnown {
+  readonly yard: Ring;
+  readonly ground: RouteGround;
+}
+const grounds = new WeakMap<Garden["items"], GroundKnown[]>();
+
+/** Remembered by the garden's things: what is seen from where is looked up by all who walk there, or may come to. */
+function groundOf({ items, yard }: Ground, half: number): RouteGround {
+  const before = (grounds.get(items) ?? []).filter((known) => known.yard === yard);
+  const same = before.find(({ ground }) => ground.wanted === half);
+  if (same) return same.ground;
+  const rings = surroundingsOf({ items, yard }).obstacles.map(({ ring }) => ring);
+  const ground = routeGround(yard, rings, half);
+  grounds.set(items, [...before, { yard, ground }]);
+  return ground;
+}
+
+const searches = new WeakMap<RouteGround, Map<string, RouteSearch>>();
+
+/** A search goes on from where it was left when it was last asked. */
+function searchFrom(ground: RouteGround, start: Point): RouteSearch {
+  const known = searches.get(ground) ?? new Map<string, RouteSearch>();
+  searches.set(ground, known);
+  const key = start.join(" ");
+  const search = known.get(key) ?? routeSearch(ground, start);
+  known.set(key, search);
+  return search;
+}
 
 const shortest = (routes: readonly (Route | null)[]): Route | null =>
   routes.reduce((best, route) => (route && (!best || route.length < best.length) ? route : best), null);
@@ -91,7 +124,7 @@ function stepOut(ground: RouteGround, opening: Point, into: Point): Point | null
 }
 
 /** A tap hangs on a wall or stands free: the nearest free ground about it, before it first. */
-function besideTap(ground: RouteGround, { at, turn }: Tap): Point | null {
+function besideTap(ground: RouteGround, { at, turn }: TapPlace): Point | null {
   for (let far = 0; far <= OUT_OF_WALL; far += OUT_STEP) {
     for (const side of [90, 270, 0, 180]) {
       const place = add(at, scale(turned([1, 0], turn + side), far));
@@ -105,7 +138,7 @@ function besideTap(ground: RouteGround, { at, turn }: Tap): Point | null {
  * To the corner that takes the longest hose. Corners that lie against something else are watered from the nearest
  * place at the bed that the hose gets to.
  */
-function hoseTo(bed: Bed, tap: Tap, search: RouteSearch, ground: RouteGround): Route | null {
+function hoseTo(bed: Bed, tap: TapPlace, search: RouteSearch, ground: RouteGround): Route | null {
   const outline = outlineOf(bed);
   const touch = search.toOutline(outline);
   if (!touch) return null;

@@ -1,10 +1,9 @@
-import { hosesOf } from "../access/routes.ts";
+import { hosesFrom, hosesOf } from "../access/routes.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { freshId, newItem } from "../garden/new-item.ts";
-import { applyOps } from "../garden/operations.ts";
 import { outlineOf } from "../garden/outline.ts";
 import type { Point } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
@@ -44,7 +43,8 @@ export const longHose = defineRule({
               ...moveNearer({ garden, access }, bed, hose, {
                 limit,
                 label: `Move to within ${formatDistance(limit, units)} of the tap`,
-                lengthOf: hoseLength,
+                lengthOf: (after, moved) =>
+                  isInReachOfTap(moved, after, limit) ? hoseLength(after, moved) : Infinity,
               }),
             ];
           },
@@ -55,6 +55,13 @@ export const longHose = defineRule({
 });
 
 const hoseLength = (garden: Garden, bed: Bed): number => hosesOf(garden).walkTo(bed)?.length ?? Infinity;
+
+/** Whether a hose could do it that went straight through everything. */
+const isInReach = (bed: Bed, from: Point, limit: number): boolean =>
+  outlineOf(bed).every((corner) => distance(from, corner) <= limit + SAME_LENGTH);
+
+const isInReachOfTap = (bed: Bed, { items }: Garden, limit: number): boolean =>
+  items.some((item) => item.kind === "tap" && isInReach(bed, item.at, limit));
 
 /** How far apart places for a tap along a house wall are looked at, and how many are tried. */
 const TAP_STEP = 4 * FOOT;
@@ -70,8 +77,11 @@ function tapNearer(garden: Garden, bed: Bed, limit: number): WayOut[] {
     .sort((a, b) => distance(a.at, bed.at) - distance(b.at, bed.at));
   for (const { at, turn } of places.slice(0, TRIALS)) {
     const fresh = newItem("tap", { id: freshId(garden, "tap"), at, units: garden.units });
-    const ops = [{ op: "add" as const, item: { ...fresh, turn } }];
-    if (hoseLength(applyOps(garden, ops), bed) <= limit + SAME_LENGTH) {
+    const tap = { ...fresh, turn };
+    const ops = [{ op: "add" as const, item: tap }];
+    // What stands in a hose's way is the same with another tap: no more has to be looked at than the hose from it.
+    const hose = isInReach(bed, at, limit) ? hosesFrom([tap], garden).walkTo(bed) : null;
+    if (hose && hose.length <= limit + SAME_LENGTH) {
       return [{ label: "Add a tap at the nearest house wall", ops }];
     }
   }
