@@ -19,6 +19,7 @@ export type {
   Way,
   WheelchairAccess,
 } from "./access/types.ts";
+export { walkBetween } from "./access/walk-between.ts";
 export {
   CROP_SOURCE_CODES,
   CROP_SOURCES,

@@ -136,7 +136,7 @@ export function routeSearch(ground: RouteGround, start: Point): RouteSearch {
   return { toOutline, toTurn };
 }
 
-interface End {
+export interface End {
   readonly at: Point;
   readonly leg: number;
 }
@@ -151,7 +151,7 @@ function awayFrom({ minX, minY, maxX, maxY }: Box, [x, y]: Point): number {
  * The straight end of a walk: to where the walker, half a width off, touches the outline; null if longer or not clear.
  * Straight at it is shortest. Where the turn that was just rounded is in the way of that, along one of its sides is.
  */
-function touching(
+export function touching(
   ground: RouteGround,
   from: Point,
   turn: Turn | null,

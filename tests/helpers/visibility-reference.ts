@@ -10,18 +10,38 @@ import { eroded } from "./erosion-reference.ts";
  * @returns length of the shortest walk from the point until one touches an outline; Infinity where there is none
  */
 export function walksByVisibility(garden: Garden, from: Point, width: number): (outline: Ring) => number {
+  const ground = eroded(garden, width);
+  const region = ground.regions.find((candidate) => lies(candidate, from));
+  if (!region) return () => Infinity;
+  const walk = walksIn(region, [from]);
+  return (outline) => walk(endsAt(outline, ground.half));
+}
+
+/** The same from wherever one touches an outline to wherever one touches another. */
+export function walkBetweenByVisibility(garden: Garden, from: Ring, to: Ring, width: number): number {
   const { regions, half } = eroded(garden, width);
-  const found = regions.find(
-    ({ outer, holes }) => contains(outer, from) && !holes.some((h) => contains(h, from)),
-  );
-  if (!found) return () => Infinity;
-  const region = { outer: plainer(found.outer), holes: found.holes.map(plainer) };
+  const lengths = regions.map((region) => {
+    const starts = endsAt(from, half).filter((point) => lies(region, point));
+    const ends = endsAt(to, half).filter((point) => lies(region, point));
+    return starts.length > 0 && ends.length > 0 ? walksIn(region, starts)(ends) : Infinity;
+  });
+  return Math.min(Infinity, ...lengths);
+}
+
+/** Arcs drawn with chords may lie up to 2 mm inside: walks end (and begin) that much before they touch. */
+const endsAt = (outline: Ring, half: number): Point[] =>
+  offset([outline], half + 2.5, "round").flatMap(everySoOften);
+
+const lies = ({ outer, holes }: Region, point: Point): boolean =>
+  contains(outer, point) && !holes.some((hole) => contains(hole, point));
+
+function walksIn({ outer, holes }: Region, starts: readonly Point[]): (ends: readonly Point[]) => number {
+  const region = { outer: plainer(outer), holes: holes.map(plainer) };
   const nodes = [
-    from,
+    ...starts,
     ...[region.outer, ...region.holes].flatMap((ring) => ring.filter((_, i) => isReflex(ring, i))),
   ];
-  const far = nodes.map(() => Infinity);
-  far[0] = 0;
+  const far = nodes.map((_, i) => (i < starts.length ? 0 : Infinity));
   const open = new Set(nodes.keys());
   while (open.size > 0) {
     const u = [...open].reduce((a, b) => (far[b]! < far[a]! ? b : a));
@@ -31,9 +51,7 @@ export function walksByVisibility(garden: Garden, from: Point, width: number): (
       if (reached < far[v]! && sees(region, nodes[u]!, nodes[v]!)) far[v] = reached;
     }
   }
-  return (outline) => {
-    // Arcs drawn with chords may lie up to 2 mm inside: walks end that much before they touch.
-    const ends = offset([outline], half + 2.5, "round").flatMap(everySoOften);
+  return (ends) => {
     let best = Infinity;
     nodes.forEach((node, i) => {
       for (const end of ends) {
