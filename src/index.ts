@@ -78,6 +78,7 @@ export {
   shiftToClear,
   whyNoShift,
 } from "./layout/shift-to-clear.ts";
+export { shiftWay } from "./layout/shift-way.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";

@@ -2,6 +2,7 @@ import { type Depth, type Garden, type Survey, survey } from "../../src/index.ts
 import { type Editor, shownGarden } from "../store/editor.ts";
 import { carriedOver } from "./carry.ts";
 import { useFindings } from "./findings.ts";
+import { provideShiftSearch } from "./shift-search.ts";
 import { type Answer, startWorker } from "./worker-analyst.ts";
 
 /** A frame is 16.7 ms; the plan's own drawing needs its share of it. */
@@ -25,6 +26,7 @@ export function startAnalysis(editor: Editor): () => void {
   let last: Survey | null = null;
   let glanced: { readonly of: Garden; readonly survey: Survey } | null = null;
   const worker = startWorker(onAnswer);
+  provideShiftSearch(worker.searchShift);
 
   const inFrame = () => slowInARow < SLOW_IN_A_ROW;
 
@@ -80,6 +82,7 @@ export function startAnalysis(editor: Editor): () => void {
   return () => {
     stopListening();
     cancelAnimationFrame(frame);
+    provideShiftSearch(null);
     worker.stop();
   };
 }

@@ -1,5 +1,5 @@
 import { type Remote, wrap } from "comlink";
-import type { Depth, Garden, Survey } from "../../src/index.ts";
+import type { Depth, Garden, ItemId, ShiftSearch, Survey } from "../../src/index.ts";
 import type { AnalysisApi } from "../workers/analysis.worker.ts";
 import { deltaOf } from "./delta.ts";
 
@@ -12,6 +12,8 @@ export interface Answer {
 export interface WorkerAnalyst {
   /** Asks for a survey, to these depths one after another, the shallowest first. Replaces what was asked before. */
   ask(garden: Garden, depths: readonly Depth[]): void;
+  /** The smallest shift of these beds that clears their snags of position. */
+  searchShift(garden: Garden, ids: readonly ItemId[]): Promise<ShiftSearch>;
   stop(): void;
 }
 
@@ -23,15 +25,20 @@ export function startWorker(onAnswer: (answer: Answer) => void): WorkerAnalyst {
   let asked: { readonly garden: Garden; readonly depths: readonly Depth[] } | null = null;
   let busy = false;
 
+  /** Messages arrive in the order they are sent, so each delta starts where the one before it led. */
+  const tell = (garden: Garden) => {
+    const delta = deltaOf(told, garden);
+    told = garden;
+    return delta;
+  };
+
   const next = async () => {
     const [depth, ...deeper] = asked?.depths ?? [];
     if (busy || !asked || !depth) return;
     const { garden } = asked;
     asked = { garden, depths: deeper };
     busy = true;
-    const delta = deltaOf(told, garden);
-    told = garden;
-    const survey = await remote.survey(delta, depth);
+    const survey = await remote.survey(tell(garden), depth);
     busy = false;
     onAnswer({ of: garden, depth, survey });
     void next();
@@ -42,6 +49,7 @@ export function startWorker(onAnswer: (answer: Answer) => void): WorkerAnalyst {
       asked = { garden, depths };
       void next();
     },
+    searchShift: (garden, ids) => remote.searchShift(tell(garden), ids),
     stop() {
       asked = null;
       worker.terminate();

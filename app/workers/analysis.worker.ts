@@ -1,5 +1,5 @@
 import { expose } from "comlink";
-import { type Depth, type Garden, survey } from "../../src/index.ts";
+import { type Depth, type Garden, type ItemId, searchShift, survey } from "../../src/index.ts";
 import { type GardenDelta, withDelta } from "../live/delta.ts";
 
 let garden: Garden | null = null;
@@ -9,6 +9,11 @@ const api = {
   survey(delta: GardenDelta, depth: Depth) {
     garden = withDelta(garden, delta);
     return survey(garden, depth);
+  },
+  /** The smallest shift that clears the snags of these beds in the garden that the delta leads to. */
+  searchShift(delta: GardenDelta, ids: readonly ItemId[]) {
+    garden = withDelta(garden, delta);
+    return searchShift(garden, ids);
   },
 };
 

@@ -1,22 +1,19 @@
-import { type PointerEvent, useEffect, useRef } from "react";
-import type { Snag, WayOut } from "../../../src/index.ts";
+import { useEffect, useRef } from "react";
+import type { Snag } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { GRADE_WORDS, GradeMark } from "../GradeMark.tsx";
+import { ShiftToClear } from "./ShiftToClear.tsx";
 import { SourceLine } from "./SourceLine.tsx";
+import { WayOutButton } from "./WayOutButton.tsx";
+import type { WayOutHands } from "./way-out-hands.ts";
 
-interface Props {
+interface Props extends WayOutHands {
   readonly snag: Snag;
   readonly active: boolean;
-  /** The keyboard is on a way out. */
-  readonly onTry: (way: WayOut) => void;
-  /** The mouse has come upon one. */
-  readonly onPoint: (way: WayOut, event: PointerEvent) => void;
-  readonly onLeave: () => void;
-  readonly onTake: (way: WayOut) => void;
 }
 
 /** One snag: its grade, what is wrong and by how much, the ways out, where the limit comes from. */
-export function SnagEntry({ snag, active, onTry, onPoint, onLeave, onTake }: Props) {
+export function SnagEntry({ snag, active, ...hands }: Props) {
   const entry = useRef<HTMLLIElement>(null);
 
   useEffect(() => {
@@ -45,21 +42,11 @@ export function SnagEntry({ snag, active, onTry, onPoint, onLeave, onTake }: Pro
         {snag.waysOut.length > 0 ? (
           <p className="ways-out">
             {snag.waysOut.map((way) => (
-              <button
-                key={way.label}
-                type="button"
-                className="button"
-                onPointerEnter={(event) => event.pointerType === "mouse" && onPoint(way, event)}
-                onPointerLeave={onLeave}
-                onFocus={(event) => event.currentTarget.matches(":focus-visible") && onTry(way)}
-                onBlur={onLeave}
-                onClick={() => onTake(way)}
-              >
-                {way.label}
-              </button>
+              <WayOutButton key={way.label} way={way} {...hands} />
             ))}
           </p>
         ) : null}
+        {active && snag.grade !== "note" ? <ShiftToClear snag={snag} {...hands} /> : null}
         {active ? <p className="snag-why">{snag.why}</p> : null}
         <SourceLine snag={snag} />
       </div>
