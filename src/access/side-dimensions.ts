@@ -30,12 +30,20 @@ const TURNS: Readonly<Record<Direction, { to: (p: Point) => Point; back: (p: Poi
   up: { to: ([x, y]) => [-y, x], back: ([x, y]) => [y, -x] },
 };
 
-/** The bounds of something, in the plan turned so. */
-const BOXES: Readonly<Record<Direction, (box: Box) => Box>> = {
-  right: (box) => box,
-  down: ({ minX, minY, maxX, maxY }) => ({ minX: minY, minY: -maxX, maxX: maxY, maxY: -minX }),
-  left: ({ minX, minY, maxX, maxY }) => ({ minX: -maxX, minY: -maxY, maxX: -minX, maxY: -minY }),
-  up: ({ minX, minY, maxX, maxY }) => ({ minX: -maxY, minY: minX, maxX: -minY, maxY: maxX }),
+/** All that lies within or beyond some bounds that way, as far as the plan goes. */
+const BEYOND: Readonly<Record<Direction, (box: Box) => Box>> = {
+  right: (box) => ({ ...box, maxX: Infinity }),
+  down: (box) => ({ ...box, maxY: Infinity }),
+  left: (box) => ({ ...box, minX: -Infinity }),
+  up: (box) => ({ ...box, minY: -Infinity }),
+};
+
+/** How far off the nearest of some bounds is, that way. */
+const AWAY: Readonly<Record<Direction, (from: Box, to: Box) => number>> = {
+  right: (from, to) => to.minX - from.maxX,
+  down: (from, to) => to.minY - from.maxY,
+  left: (from, to) => from.minX - to.maxX,
+  up: (from, to) => from.minY - to.maxY,
 };
 
 /** Below this two widths are the same but for the noise of the arithmetic, mm. */
@@ -51,17 +59,34 @@ export function sideDimensions(garden: Pick<Garden, "items" | "yard">, id: ItemI
   const item = garden.items.find((candidate) => candidate.id === id);
   if (!item) return [];
   const rings = ringsOf(item, garden);
-  const { obstacles, yard } = surroundingsOf(garden);
-  const others = obstacles.filter((other) => other.id !== id);
-  return (Object.keys(TURNS) as Direction[]).flatMap((side) => {
-    const sweeps = rings.map((ring) => new Sweep(ring, side));
-    for (const sweep of sweeps) {
-      for (const other of others) sweep.meet(other.id, other.ring);
-      sweep.meet("yard", yard);
-    }
-    const nearest = sweeps.flatMap(({ found }) => found ?? []).sort((a, b) => a.width - b.width)[0];
+  const sides = Object.keys(TURNS) as Direction[];
+  return sides.flatMap((side) => {
+    const found = rings.flatMap((ring) => nearestTo(ring, side, id, garden) ?? []);
+    const nearest = found.sort((a, b) => a.width - b.width)[0];
     return nearest ? [nearest] : [];
   });
+}
+
+/** What one outline would meet first. */
+function nearestTo(
+  ring: Ring,
+  side: Direction,
+  id: ItemId,
+  garden: Pick<Garden, "items" | "yard">,
+): SideDimension | null {
+  const { obstacles, yard, near } = surroundingsOf(garden);
+  const box = boxOf(ring);
+  const sweep = new Sweep(ring, side);
+  const ahead = near(BEYOND[side](box), 0)
+    .filter((i) => obstacles[i]!.id !== id)
+    .map((i) => ({ ...obstacles[i]!, away: AWAY[side](box, boxOf(obstacles[i]!.ring)) }));
+  // The nearest first: most of what lies behind it need not be looked at.
+  for (const other of ahead.sort((a, b) => a.away - b.away)) {
+    if (other.away >= sweep.nearest) break;
+    sweep.meet(other.id, other.ring);
+  }
+  sweep.meet("yard", yard);
+  return sweep.found;
 }
 
 /** The ground that a thing takes up, for measuring from it. */
@@ -89,58 +114,113 @@ function ringsOf(item: Item, garden: Pick<Garden, "items">): readonly Ring[] {
   }
 }
 
+/** A side of an outline from its upper end to its lower one, or one corner. */
+interface Face {
+  readonly x: number;
+  readonly top: number;
+  readonly bottom: number;
+  /** How far it goes to the right for each step down. */
+  readonly slope: number;
+}
+
+const faceOf = ([ax, ay]: Point, [bx, by]: Point): Face => {
+  const [x, top] = ay <= by ? [ax, ay] : [bx, by];
+  return { x, top, bottom: Math.max(ay, by), slope: ay === by ? 0 : (bx - ax) / (by - ay) };
+};
+
+const xAt = ({ x, top, slope }: Face, y: number): number => x + (y - top) * slope;
+
+/** The sides of a ring that face to the right (`facing` 1) or to the left (-1), if it encloses anything. */
+function facesOf(ring: Ring, facing: number): Face[] {
+  const down = facing * Math.sign(signedArea(ring));
+  return ring.flatMap((corner, i) => {
+    const before = ring[i === 0 ? ring.length - 1 : i - 1]!;
+    return (corner[1] - before[1]) * down > 0 ? [faceOf(before, corner)] : [];
+  });
+}
+
+/** A line or a point has no inside: all of it is in front, but for what lies behind it in its own row. */
+const frontOfLine = (line: Ring): Face[] =>
+  line.flatMap((corner, i) => {
+    const before = line[i === 0 ? line.length - 1 : i - 1]!;
+    const end: Point = [rightmost(line, corner[1]), corner[1]];
+    return before[1] === corner[1] ? [faceOf(end, end)] : [faceOf(end, end), faceOf(before, corner)];
+  });
+
 /** The nearest thing to the right of a ring, in a plan turned so that the side asked for is to the right. */
 class Sweep {
   found: SideDimension | null = null;
   readonly #ring: Ring;
   readonly #side: Direction;
-  readonly #box;
+  readonly #box: Box;
+  readonly #front: readonly Face[];
 
   constructor(ring: Ring, side: Direction) {
     this.#side = side;
     this.#ring = ring.map(TURNS[side].to);
     this.#box = boxOf(this.#ring);
+    const faces = facesOf(this.#ring, 1);
+    this.#front = faces.length > 0 ? faces : frontOfLine(this.#ring);
+  }
+
+  get nearest(): number {
+    return this.found?.width ?? Infinity;
   }
 
   meet(other: Side, drawn: Ring): void {
-    const box = BOXES[this.#side](boxOf(drawn));
-    if (box.maxX < this.#box.minX || box.maxY < this.#box.minY || box.minY > this.#box.maxY) return;
-    if (box.minX - this.#box.maxX >= (this.found?.width ?? Infinity)) return;
-    const ring = drawn.map(TURNS[this.#side].to);
-    // One goes into a thing through a side that faces left, and out of the yard through one that faces right.
-    const facing = (other === "yard" ? 1 : -1) * Math.sign(signedArea(ring));
-    const rows = this.#rows(ring);
-    const widths = rows.map((y) => this.#widthAt(y, ring, facing));
-    const width = Math.min(...widths);
-    if (!(width < (this.found?.width ?? Infinity) - NOISE)) return;
-    const ties = rows.filter((_, i) => widths[i]! <= width + NOISE);
-    const between = ((ties[0] ?? 0) + (ties.at(-1) ?? 0)) / 2;
+    const faces = this.#ahead(drawn, other === "yard");
+    let width = Infinity;
+    this.#eachRow(faces, (_, away) => {
+      if (away < width) width = away;
+    });
+    if (!(width < this.nearest - NOISE)) return;
+    let [first, last] = [Infinity, -Infinity];
+    this.#eachRow(faces, (y, away) => {
+      if (away > width + NOISE) return;
+      first = Math.min(first, y);
+      last = Math.max(last, y);
+    });
     // Along facing sides every row is as near: the dimension line stands in their middle.
-    const y = this.#widthAt(between, ring, facing) <= width + NOISE ? between : ties[0]!;
+    const between = (first + last) / 2;
+    const y = this.#widthAt(between, faces) <= width + NOISE ? between : first;
     const from: Point = [rightmost(this.#ring, y), y];
     const { back } = TURNS[this.#side];
     this.found = { side: this.#side, from: back(from), to: back([from[0] + width, y]), width, other };
   }
 
-  /** Rows at which the width can be least: those of a corner of either, as far as both go. */
-  #rows(ring: Ring): number[] {
-    const ys = [...this.#ring, ...ring].map(([, y]) => y);
-    const inBoth = ys.filter((y) => y >= this.#box.minY && y <= this.#box.maxY);
-    return [...new Set(inBoth)].sort((a, b) => a - b);
+  /** What one goes into a thing through, or out of the yard, in the rows of the ring and nearer than the nearest yet. */
+  #ahead(drawn: Ring, isYard: boolean): Face[] {
+    const { maxX, minY, maxY } = this.#box;
+    return facesOf(drawn.map(TURNS[this.#side].to), isYard ? 1 : -1).filter(
+      (face) =>
+        face.bottom >= minY &&
+        face.top <= maxY &&
+        Math.min(face.x, xAt(face, face.bottom)) - maxX < this.nearest,
+    );
   }
 
-  #widthAt(y: number, ring: Ring, facing: number): number {
+  /** The rows at which the width can be least: the ends of what two sides have before each other. */
+  #eachRow(faces: readonly Face[], take: (y: number, away: number) => void): void {
+    for (const own of this.#front) {
+      for (const face of faces) {
+        const top = Math.max(own.top, face.top);
+        const bottom = Math.min(own.bottom, face.bottom);
+        if (top > bottom) continue;
+        const above = xAt(face, top) - xAt(own, top);
+        const below = xAt(face, bottom) - xAt(own, bottom);
+        if (above > -NOISE) take(top, Math.max(0, above));
+        if (below > -NOISE) take(bottom, Math.max(0, below));
+      }
+    }
+  }
+
+  #widthAt(y: number, faces: readonly Face[]): number {
     const start = rightmost(this.#ring, y);
     let nearest = Infinity;
-    let [ax, ay] = ring.at(-1)!;
-    for (const [bx, by] of ring) {
-      const runs = (by - ay) * facing;
-      if (runs > 0 && y >= Math.min(ay, by) && y <= Math.max(ay, by)) {
-        const away = ax + ((y - ay) * (bx - ax)) / (by - ay) - start;
-        if (away > -NOISE && away < nearest) nearest = Math.max(0, away);
-      }
-      ax = bx;
-      ay = by;
+    for (const face of faces) {
+      if (y < face.top || y > face.bottom) continue;
+      const away = xAt(face, y) - start;
+      if (away > -NOISE && away < nearest) nearest = Math.max(0, away);
     }
     return nearest;
   }
