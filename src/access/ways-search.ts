@@ -1,8 +1,11 @@
 import FlatQueue from "flatqueue";
 import type { Point } from "../geometry/types.ts";
-import { discAtEdge, exactDisc } from "./ways-disc.ts";
+import { midpoint } from "../geometry/vector.ts";
+import { pieceGap } from "./piece-gap.ts";
+import { type Disc, discAtEdge, exactDisc } from "./ways-disc.ts";
 import {
   centreOf,
+  crosses,
   isWall,
   nextInTriangle,
   triangleOf,
@@ -70,7 +73,8 @@ export function widestWays(
     const held = holding(mesh, at, locate);
     for (const t of held) begin(t, 2 * exactDisc(mesh, t).radius, index);
     for (const edge of rimOf(mesh, held)) {
-      begin(triangleOf(halfedges[edge]!), roomAcross(mesh, edge, at), index);
+      const disc = discAtEdge(mesh, edge, at);
+      if (disc) setOut(mesh, edge, disc, (t, room) => begin(t, room, index));
     }
   }
   search(0);
@@ -142,18 +146,43 @@ function rimOf(mesh: WaysMesh, set: readonly number[]): number[] {
     });
 }
 
+/** Pieces of outline reach back by a sample at either side: after so many edges they lie ahead altogether. */
+const SET_OUT = 4;
+
 /**
  * Room of somebody who sets out across an edge while still touching the point they start from. Between the triangles
- * that hold the point and those that do not lies a disc with the point on its rim, and it may be the roomiest.
+ * that hold the point and those that do not lies a disc with the point on its rim, and it may be the roomiest. Where
+ * the way widens, what is narrower behind that disc is not passed.
+ * @param begin is told of each of the first triangles ahead and of the room one has up to there
  */
-function roomAcross(mesh: WaysMesh, edge: number, from: Point): number {
-  const disc = discAtEdge(mesh, edge, from);
-  if (!disc) return NOWHERE;
-  const across = triangleOf(mesh.halfedges[edge]!);
-  const room = 2 * Math.min(disc.radius, mesh.radii[across]!);
-  return sameSide(mesh, edge, disc.at, centreOf(mesh, across))
-    ? room
-    : Math.min(room, widthThrough(mesh, edge));
+function setOut(mesh: WaysMesh, first: number, disc: Disc, begin: (t: number, room: number) => void): void {
+  const { boundary, triangles, halfedges, radii } = mesh;
+  step(first, 2 * disc.radius, SET_OUT);
+
+  function step(edge: number, roomSoFar: number, left: number): void {
+    const u = triangleOf(halfedges[edge]!);
+    const room = Math.min(roomSoFar, 2 * radii[u]!, roomAhead(edge, centreOf(mesh, u)));
+    begin(u, room);
+    if (left === 0) return;
+    for (const next of [3 * u, 3 * u + 1, 3 * u + 2]) {
+      if (next === halfedges[edge] || halfedges[next]! < 0 || isWall(mesh, next)) continue;
+      step(next, room, left - 1);
+    }
+  }
+
+  function roomAhead(edge: number, onward: Point): number {
+    const isNarrow = edge === first ? !sameSide(mesh, edge, disc.at, onward) : crosses(mesh, edge);
+    if (!isNarrow) return Infinity;
+    const gap = pieceGap(boundary, triangles[edge]!, triangles[nextInTriangle(edge)]!);
+    return isBetween(midpoint(gap.from, gap.to), disc.at, onward) ? gap.width : Infinity;
+  }
+}
+
+/** Whether one comes past a point on the way from one place to another. */
+function isBetween([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): boolean {
+  const [ux, uy] = [bx - ax, by - ay];
+  const along = ux * (x - ax) + uy * (y - ay);
+  return along > 0 && along < ux * ux + uy * uy;
 }
 
 function sameSide({ boundary: { coords }, triangles }: WaysMesh, edge: number, a: Point, b: Point): boolean {
