@@ -29,18 +29,17 @@ test(`the ledger follows one of ${BEDS} beds while it is dragged, before it is l
   await expect.poll(() => planner.left()).toBe(start);
 
   const from = await planner.placeOf("Number 12,");
-  const [x, y] = await planner.pixelOf(from);
-  const { scale } = await planner.view();
+  const pixelOf = await planner.lay();
   // Without snapping, so that the hand alone says where the bed is.
   await page.keyboard.down("Alt");
-  await page.mouse.move(x, y);
+  await page.mouse.move(...pixelOf(from));
   await page.mouse.down();
   const passes: Watched[] = [];
   for (const [begin, end] of PASSES) {
     await watchFrames(page);
     for (let i = 1; i <= MOVES; i++) {
       const part = begin + ((end - begin) * i) / MOVES;
-      await page.mouse.move(x + WAY[0] * scale * part, y + WAY[1] * scale * part);
+      await page.mouse.move(...pixelOf([from[0] + WAY[0] * part, from[1] + WAY[1] * part]));
     }
     passes.push(await framesWatched(page));
   }

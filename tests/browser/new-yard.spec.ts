@@ -44,8 +44,6 @@ for (const { units, button, step, sides, bed } of YARDS) {
   }) => {
     test.slow();
     await planner.startNew(button);
-    const at = (x: number, y: number): Point => [x * step, y * step];
-
     await page.getByRole("button", { name: "the yard itself" }).click();
     for (const [i, [typed, shown]] of sides.entries()) {
       const side = planner.card.getByLabel(`Side ${i + 1}`, { exact: true });
@@ -53,6 +51,9 @@ for (const { units, button, step, sides, bed } of YARDS) {
       await side.press("Enter");
       await expect(side).toHaveValue(shown);
     }
+
+    const pixelOf = await planner.lay();
+    const at = (x: number, y: number): Point => pixelOf([x * step, y * step]);
 
     // Dragged out.
     await dragOut(planner, "House", at(16, 6));
@@ -130,10 +131,9 @@ test("a typed length that cannot be read is refused where it was typed, and the 
 const good = (page: Page, name: string) =>
   page.getByRole("toolbar", { name: "Barrow" }).getByRole("button", { name, exact: true });
 
-/** Carries a thing from the barrow to a place on the plan with the mouse. */
-async function dragOut(planner: Planner, name: string, to: Point): Promise<void> {
+/** Carries a thing from the barrow to a pixel of the plan with the mouse. */
+async function dragOut(planner: Planner, name: string, [x, y]: Point): Promise<void> {
   const { mouse } = planner.page;
-  const [x, y] = await planner.pixelOf(to);
   const box = await good(planner.page, name).boundingBox();
   if (!box) throw new Error(`the barrow has no ${name} on the screen`);
   const before = await planner.things.count();
@@ -145,9 +145,7 @@ async function dragOut(planner: Planner, name: string, to: Point): Promise<void>
 }
 
 /** Picks a thing from the barrow and taps the plan; what is drawn by its points takes a tap for each. */
-async function tapTap(planner: Planner, name: string, ...places: readonly Point[]): Promise<void> {
-  const pixels: Point[] = [];
-  for (const place of places) pixels.push(await planner.pixelOf(place));
+async function tapTap(planner: Planner, name: string, ...pixels: readonly Point[]): Promise<void> {
   const before = await planner.things.count();
   await good(planner.page, name).click();
   await expect(good(planner.page, name)).toHaveAttribute("aria-pressed", "true");

@@ -85,27 +85,30 @@ export class Planner {
     return editor.getState().view;
   }
 
-  /** The pixel of the page at which a point of the plan lies. Shows the whole garden. */
-  async pixelOf(point: Point): Promise<Point> {
-    const [x, y] = toScreen(await this.view(), point);
+  /** Shows the whole garden, and tells at which pixel of the page a point of the plan lies from now on. */
+  async lay(): Promise<(point: Point) => Point> {
+    const view = await this.view();
     const box = await this.boardBox();
-    return [box.x + x, box.y + y];
+    return (point) => {
+      const [x, y] = toScreen(view, point);
+      return [box.x + x, box.y + y];
+    };
   }
 
   /** Presses the middle of a thing on the plan with the mouse: it is selected. */
   async press(name: string | RegExp): Promise<void> {
-    await this.page.mouse.click(...(await this.pixelOf(await this.placeOf(name))));
+    const pixelOf = await this.lay();
+    await this.page.mouse.click(...pixelOf(await this.placeOf(name)));
     await expect(this.thing(name)).toHaveAttribute("aria-pressed", "true");
   }
 
   /** Takes a thing by its middle and carries it, with the mouse; it stays held. */
   async carry(name: string | RegExp, by: Point, steps = 12): Promise<void> {
-    const from = await this.placeOf(name);
-    const start = await this.pixelOf(from);
-    const { scale } = await this.view();
-    await this.page.mouse.move(...start);
+    const [x, y] = await this.placeOf(name);
+    const pixelOf = await this.lay();
+    await this.page.mouse.move(...pixelOf([x, y]));
     await this.page.mouse.down();
-    await this.page.mouse.move(start[0] + by[0] * scale, start[1] + by[1] * scale, { steps });
+    await this.page.mouse.move(...pixelOf([x + by[0], y + by[1]]), { steps });
   }
 
   /** Drags a thing with the mouse and lets go. It snaps as it does for anybody. */

@@ -1,6 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
-import { INCH, type Item, nameOf } from "../../src/index.ts";
+import { INCH, type Item, nameOf, type Point } from "../../src/index.ts";
 import { fullGarden } from "../helpers/full-garden.ts";
 import { expect, test } from "./fixtures.ts";
 import type { Planner } from "./planner.ts";
@@ -120,8 +120,8 @@ test.describe("on a phone", () => {
 
   test("a finger carries a bed clear", async ({ planner, page }) => {
     const from = await planner.placeOf("Squash");
-    const { scale } = await planner.view();
-    await touchDrag(page, await planner.pixelOf(from), [7 * INCH * scale, 0]);
+    const pixelOf = await planner.lay();
+    await touchDrag(page, pixelOf(from), pixelOf([from[0] + 7 * INCH, from[1]]));
     await expect(planner.summary).toContainText("2 to fix");
     const [x, y] = await planner.placeOf("Squash");
     expect(x - from[0]).toBeGreaterThanOrEqual(4 * INCH - 0.5);
@@ -181,10 +181,11 @@ async function openCard(planner: Planner): Promise<void> {
 }
 
 /** A finger put down, drawn across the screen and lifted: Playwright itself only taps. */
-async function touchDrag(page: Page, [x, y]: readonly [number, number], by: readonly [number, number]) {
+async function touchDrag(page: Page, from: Point, to: Point): Promise<void> {
   const session = await page.context().newCDPSession(page);
+  const along = (k: number) => ({ x: from[0] + (to[0] - from[0]) * k, y: from[1] + (to[1] - from[1]) * k });
   const touch = (type: "touchStart" | "touchMove", k: number) =>
-    session.send("Input.dispatchTouchEvent", { type, touchPoints: [{ x: x + by[0] * k, y: y + by[1] * k }] });
+    session.send("Input.dispatchTouchEvent", { type, touchPoints: [along(k)] });
   await touch("touchStart", 0);
   // Past the way a finger may shake, and back to where it is to come to rest.
   for (const k of [0.5, 1, 2, 3, 2, 1.5, 1.2, 1]) await touch("touchMove", k);
