@@ -1,0 +1,146 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import type { BedSoil } from "./bed-soil.ts";
+import { LightCounters } from "./bit-counter.ts";
+import type { Caster } from "./casters.ts";
+import { bitCount } from "./cells.ts";
+import type { Instant } from "./instants.ts";
+import { countOf } from "./light-field.ts";
+import type { SunSettings } from "./options.ts";
+import { castPart, lightOf, rasterOver, type StandingPart, standingOver } from "./plane.ts";
+import type { Shade, Spell } from "./sun-map.ts";
+
+/** The light on a bed's soil at each look at the sun, and who takes what of it. */
+export interface BedLight {
+  readonly totals: Float64Array;
+  readonly shares: Float64Array;
+  readonly shade: readonly Shade[];
+}
+
+/** A shadow that takes so large a share of a bed's sun is told of. */
+const TOLD = 0.5;
+
+/**
+ * A bed's own frame and trellis are left out: what climbs the trellis is what the sun is wanted for, and the frame stands
+ * a hand above the soil at most.
+ */
+export const castersFor = (bed: Bed, casters: readonly Caster[]): Caster[] =>
+  casters.filter(({ id }) => id !== bed.id);
+
+/** Looks at the light on a bed's soil as `lightField` does, and asks of every cell what each shading thing costs it. */
+export function bedLight(
+  { cells, soil, level }: BedSoil,
+  casters: readonly Caster[],
+  instants: readonly Instant[],
+  settings: SunSettings,
+): BedLight {
+  const parts = standingOver(casters, cells, level);
+  const raster = rasterOver(cells);
+  const counters = new LightCounters(soil.length);
+  const shares = new Float64Array(instants.length);
+  const soilCells = countOf(soil);
+  const costs = new Costs(instants, settings);
+
+  instants.forEach((instant, look) => {
+    const casting: StandingPart[] = [];
+    for (const part of parts) {
+      if (lightOf(part, instant) < 1 && castPart(raster, part, instant, part.mask)) casting.push(part);
+    }
+    let sum = 0;
+    for (let word = 0; word < soil.length; word++) {
+      let left = soil[word]!;
+      while (left !== 0) {
+        const over: StandingPart[] = [];
+        const bits = alike(casting, word, left, over);
+        left ^= bits;
+        const light = lightThrough(over, instant, null);
+        if (light > 0) counters.of(light).add(word, bits);
+        const count = bitCount(bits);
+        sum += count * light;
+        if (over.length > 0) costs.count(over, instant, look, light, count / soilCells);
+      }
+    }
+    shares[look] = sum / soilCells;
+    for (const { mask } of casting) mask.fill(0);
+  });
+  return { totals: counters.totals(cells), shares, shade: costs.shade() };
+}
+
+/** The cells of a word under the same parts as its lowest one; those parts are put into `over`. */
+function alike(parts: readonly StandingPart[], word: number, left: number, over: StandingPart[]): number {
+  const lowest = left & -left;
+  let same = left;
+  for (const part of parts) {
+    const here = part.mask[word]!;
+    if (here & lowest) {
+      same &= here;
+      over.push(part);
+    } else same &= ~here;
+  }
+  return same;
+}
+
+function lightThrough(parts: readonly StandingPart[], instant: Instant, but: ItemId | null): number {
+  let light = 1;
+  for (const part of parts) if (part.id !== but) light *= lightOf(part, instant);
+  return light;
+}
+
+/** What each thing costs a bed, gathered look by look. */
+class Costs {
+  readonly #instants: readonly Instant[];
+  readonly #settings: SunSettings;
+  readonly #lost = new Map<ItemId, number>();
+  /** For each thing the share of the bed's sun it takes at each look, whatever else does. */
+  readonly #taken = new Map<ItemId, Float64Array>();
+
+  constructor(instants: readonly Instant[], settings: SunSettings) {
+    this.#instants = instants;
+    this.#settings = settings;
+  }
+
+  /** Cells that are a share of the bed and lie under the same parts. */
+  count(over: readonly StandingPart[], instant: Instant, look: number, light: number, share: number): void {
+    over.forEach(({ id }, i) => {
+      if (over.findIndex((part) => part.id === id) !== i) return;
+      const alone = lightThrough(over, instant, id);
+      const own = lightThrough(
+        over.filter((part) => part.id === id),
+        instant,
+        null,
+      );
+      this.#lost.set(id, (this.#lost.get(id) ?? 0) + share * (alone - light));
+      let taken = this.#taken.get(id);
+      if (!taken) {
+        taken = new Float64Array(this.#instants.length);
+        this.#taken.set(id, taken);
+      }
+      taken[look]! += share * (1 - own);
+    });
+  }
+
+  shade(): Shade[] {
+    const { step, days } = this.#settings;
+    return [...this.#taken]
+      .map(([id, taken]) => ({
+        id,
+        hours: ((this.#lost.get(id) ?? 0) * step) / 60 / days.length,
+        spells: this.#spells(taken),
+      }))
+      .sort((a, b) => b.hours - a.hours);
+  }
+
+  #spells(taken: Float64Array): Spell[] {
+    const { step, days } = this.#settings;
+    const spells: { day: string; from: number; to: number }[] = [];
+    this.#instants.forEach(({ day, minute }, look) => {
+      // Halves of many cells do not add up to the last digit.
+      if (taken[look]! < TOLD - 1e-9) return;
+      const last = spells.at(-1);
+      const from = minute - step / 2;
+      if (last && last.day === days[day] && last.to === from) last.to = from + step;
+      else spells.push({ day: days[day]!, from, to: from + step });
+    });
+    return spells;
+  }
+}

@@ -1,0 +1,69 @@
+import { type Cells, type Mask, wordsInRow } from "./cells.ts";
+
+/**
+ * A count for each cell, 32 of them raised at a time: the counts' binary digits lie in planes, one mask for each digit.
+ * @source D. E. Knuth, The Art of Computer Programming, vol. 4A, 2011, section 7.1.3 (bit-slicing)
+ */
+export class BitCounter {
+  readonly #words: number;
+  readonly #planes: Mask[] = [];
+
+  constructor(words: number) {
+    this.#words = words;
+  }
+
+  /** Counts one more in each cell of a word whose bit is set. */
+  add(word: number, bits: number): void {
+    let carry = bits;
+    for (let digit = 0; carry !== 0; digit++) {
+      let plane = this.#planes[digit];
+      if (!plane) {
+        plane = new Int32Array(this.#words);
+        this.#planes.push(plane);
+      }
+      const before = plane[word]!;
+      plane[word] = before ^ carry;
+      carry &= before;
+    }
+  }
+
+  /** Adds the counts times a factor to a total for each cell, row by row. */
+  addTo(totals: Float64Array, cells: Cells, factor: number): void {
+    const words = wordsInRow(cells);
+    this.#planes.forEach((plane, digit) => {
+      const worth = factor * 2 ** digit;
+      for (let word = 0; word < plane.length; word++) {
+        const start = Math.floor(word / words) * cells.columns + (word % words) * 32;
+        for (let bits = plane[word]!; bits !== 0; bits &= bits - 1) {
+          totals[start + 31 - Math.clz32(bits & -bits)]! += worth;
+        }
+      }
+    });
+  }
+}
+
+/** Counters by what each count is worth: one for full light, and one for each share that crowns and slats let through. */
+export class LightCounters {
+  readonly #byShare = new Map<number, BitCounter>();
+  readonly #words: number;
+
+  constructor(words: number) {
+    this.#words = words;
+  }
+
+  of(share: number): BitCounter {
+    let counter = this.#byShare.get(share);
+    if (!counter) {
+      counter = new BitCounter(this.#words);
+      this.#byShare.set(share, counter);
+    }
+    return counter;
+  }
+
+  /** The sum of all counts, each times its share, for each cell. */
+  totals(cells: Cells): Float64Array {
+    const totals = new Float64Array(cells.rows * cells.columns);
+    for (const [share, counter] of this.#byShare) counter.addTo(totals, cells, share);
+    return totals;
+  }
+}

@@ -1,0 +1,37 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Caster } from "./casters.ts";
+import { type Cells, emptyMask, type Mask } from "./cells.ts";
+import type { Instant } from "./instants.ts";
+import { type Castable, castable, Raster } from "./raster.ts";
+
+/** A part of a thing as it stands over one level plane. */
+export interface StandingPart {
+  readonly id: ItemId;
+  readonly bodies: readonly Castable[];
+  readonly lightInLeaf: number;
+  readonly lightBare: number;
+  /** Where its shadow is drawn; all clear between two casts. */
+  readonly mask: Mask;
+}
+
+/** The parts of things that stand above a level plane with cells. Parts that let all light pass are left out. */
+export const standingOver = (casters: readonly Caster[], cells: Cells, level: number): StandingPart[] =>
+  casters.flatMap(({ id, parts }) =>
+    parts.flatMap(({ bodies, lightInLeaf, lightBare }) => {
+      const standing = bodies.map((body) => castable(body, cells, level)).filter((body) => body !== null);
+      if (standing.length === 0 || Math.min(lightInLeaf, lightBare) >= 1) return [];
+      return { id, bodies: standing, lightInLeaf, lightBare, mask: emptyMask(cells) };
+    }),
+  );
+
+export const lightOf = (part: StandingPart, instant: Instant): number =>
+  instant.inLeaf ? part.lightInLeaf : part.lightBare;
+
+/** Casts a part's shadow into a mask. @returns whether any of the cells' rows were touched */
+export function castPart(raster: Raster, part: StandingPart, { perX, perY }: Instant, mask: Mask): boolean {
+  raster.forgetRows();
+  for (const body of part.bodies) raster.cast(body, perX, perY, mask);
+  return raster.firstRow <= raster.lastRow;
+}
+
+export const rasterOver = (cells: Cells): Raster => new Raster(cells);

@@ -1,0 +1,254 @@
+import { frameOf } from "../../src/garden/frame.ts";
+import {
+  type Garden,
+  type Item,
+  type ItemOf,
+  outlineOf,
+  type Point,
+  type Ring,
+  unplaced,
+} from "../../src/index.ts";
+import { castersOf } from "../../src/sun/casters.ts";
+import { sunPosition } from "../../src/sun/sun-position.ts";
+
+/**
+ * The naive way to sun hours: from a spot a ray to the sun for each minute, followed through every thing in the yard. It
+ * knows nothing of convex pieces, planes and masks: buildings and beds are tested by their outlines and by the height of
+ * their roof over each place, crowns by solving the ellipsoid's equation.
+ */
+
+/** Direction to the sun on the plan, for each mm the ray rises. */
+export interface Ray {
+  readonly dx: number;
+  readonly dy: number;
+}
+
+/** What of the light one thing lets through to a spot; `inLeaf` tells the time of year. */
+type Test = (x: number, y: number, z: number, ray: Ray, inLeaf: boolean) => number;
+
+export interface Tested {
+  readonly id: Item["id"];
+  readonly test: Test;
+}
+
+/** A test for each thing that throws a shadow. */
+export const raysOf = (items: readonly Item[]): Tested[] =>
+  items.flatMap((item) => {
+    const test = testOf(item);
+    return test ? [{ id: item.id, test }] : [];
+  });
+
+function testOf(item: Item): Test | null {
+  switch (item.kind) {
+    case "house":
+    case "shed":
+      return buildingTest(item);
+    case "bed":
+      return bedTest(item);
+    case "tree":
+      return treeTest(item);
+    case "wall":
+      return ringsTest(barrierRings(item), 0, item.height, 0);
+    case "fence":
+      return ringsTest(barrierRings(item), 0, item.height, item.open);
+    default:
+      return null;
+  }
+}
+
+/** Heights above the spot's level at which a ray enters and leaves a ring, in turn; from 0 where it starts inside. */
+function passages(ring: Ring, x: number, y: number, { dx, dy }: Ray): number[] {
+  const at: number[] = [];
+  let inside = false;
+  let [bx, by] = ring[ring.length - 1]!;
+  for (const [ax, ay] of ring) {
+    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
+    // Which side of the ray's line each end lies on.
+    const sideA = (ax - x) * dy - (ay - y) * dx;
+    const sideB = (bx - x) * dy - (by - y) * dx;
+    if (sideA > 0 !== sideB > 0) {
+      const share = sideA / (sideA - sideB);
+      const [cx, cy] = [ax + share * (bx - ax), ay + share * (by - ay)];
+      const t = Math.abs(dx) > Math.abs(dy) ? (cx - x) / dx : (cy - y) / dy;
+      if (t > 0) at.push(t);
+    }
+    [bx, by] = [ax, ay];
+  }
+  at.sort((a, b) => a - b);
+  return inside ? [0, ...at] : at;
+}
+
+const hitsRing = (
+  ring: Ring,
+  bottom: number,
+  top: number,
+  x: number,
+  y: number,
+  z: number,
+  ray: Ray,
+): boolean => {
+  if (top <= z) return false;
+  const through = passages(ring, x, y, ray);
+  for (let i = 0; i + 1 < through.length; i += 2) {
+    if (Math.max(z + through[i]!, bottom) < Math.min(z + through[i + 1]!, top)) return true;
+  }
+  return false;
+};
+
+function ringsTest(rings: readonly Ring[], bottom: number, top: number, light: number): Test {
+  return (x, y, z, ray) => (rings.some((ring) => hitsRing(ring, bottom, top, x, y, z, ray)) ? light : 1);
+}
+
+/** The strips of a wall or fence are those of the product: how they close at bends is its own decision. */
+const barrierRings = (item: ItemOf<"wall" | "fence">): Ring[] =>
+  castersOf([item]).flatMap(({ parts }) =>
+    parts.flatMap(({ bodies }) => bodies.flatMap((body) => (body.body === "prism" ? [body.ring] : []))),
+  );
+
+function buildingTest(item: ItemOf<"house" | "shed">): Test {
+  const ring = outlineOf(item);
+  const { height, roof, roofRise } = item;
+  if (roof !== "gabled") {
+    return ringsTest([ring], 0, roof === "flat" ? height : height + roofRise, 0);
+  }
+  const own = ring.map((corner) => unplaced(corner, item.at, item.turn));
+  const [xs, ys] = [own.map(([x]) => x), own.map(([, y]) => y)];
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const wide = right - left >= bottom - top;
+  const [middle, half] = wide
+    ? [(top + bottom) / 2, (bottom - top) / 2]
+    : [(left + right) / 2, (right - left) / 2];
+  const roofAt = (x: number, y: number) => {
+    const [ownX, ownY] = unplaced([x, y], item.at, item.turn);
+    return height + roofRise * (1 - Math.abs((wide ? ownY : ownX) - middle) / half);
+  };
+  return (x, y, z, ray) => {
+    if (z >= height + roofRise) return 1;
+    const through = passages(ring, x, y, ray);
+    for (let i = 0; i + 1 < through.length; i += 2) {
+      if (dipsUnder(roofAt, x, y, z, ray, through[i]!, through[i + 1]!)) return 0;
+    }
+    return 1;
+  };
+}
+
+/** Whether a ray is below a roof anywhere between two heights: a gable less a straight line has one highest place. */
+function dipsUnder(
+  roofAt: (x: number, y: number) => number,
+  x: number,
+  y: number,
+  z: number,
+  { dx, dy }: Ray,
+  from: number,
+  to: number,
+): boolean {
+  const room = (t: number) => roofAt(x + t * dx, y + t * dy) - (z + t);
+  let [low, high] = [from, to];
+  if (room(low) > 0 || room(high) > 0) return true;
+  for (let round = 0; round < 40; round++) {
+    const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
+    const [atA, atB] = [room(a), room(b)];
+    if (atA > 0 || atB > 0) return true;
+    if (atA < atB) low = a;
+    else high = b;
+  }
+  return false;
+}
+
+function bedTest(bed: ItemOf<"bed">): Test {
+  const { outside, rim, soilDepth } = frameOf(bed);
+  const legs = bed.legs ?? 0;
+  const box = ringsTest([outside], legs, rim, 0);
+  if (bed.trellis === null) return box;
+  // A foot thick along the middle of the longer side, letting three tenths through: as the product says of itself.
+  const own = outside.map((corner) => unplaced(corner, bed.at, bed.turn));
+  const [xs, ys] = [own.map(([x]) => x), own.map(([, y]) => y)];
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const upright = bottom - top >= right - left;
+  const [cx, cy] = [(left + right) / 2, (top + bottom) / 2];
+  const screen: Ring = upright
+    ? [
+        [cx - 150, top],
+        [cx + 150, top],
+        [cx + 150, bottom],
+        [cx - 150, bottom],
+      ]
+    : [
+        [left, cy - 150],
+        [right, cy - 150],
+        [right, cy + 150],
+        [left, cy + 150],
+      ];
+  const soil = legs + soilDepth;
+  return (x, y, z, ray, inLeaf) => {
+    const rest = box(x, y, z, ray, inLeaf);
+    if (rest === 0) return 0;
+    const [ownX, ownY] = unplaced([x, y], bed.at, bed.turn);
+    const [dx, dy] = unplaced([ray.dx, ray.dy], [0, 0], bed.turn);
+    return hitsRing(screen, soil, soil + bed.trellis!, ownX, ownY, z, { dx, dy }) ? 0.3 : 1;
+  };
+}
+
+function treeTest(tree: ItemOf<"tree">): Test {
+  const base = Math.min(tree.crownBase, tree.height);
+  const [middle, up, across] = [(base + tree.height) / 2, (tree.height - base) / 2, tree.canopy / 2];
+  const [atX, atY] = tree.at;
+  const trunk = Array.from({ length: 8 }, (_, i): Point => {
+    const angle = (i * Math.PI) / 4;
+    return [atX + (tree.trunk / 2) * Math.cos(angle), atY + (tree.trunk / 2) * Math.sin(angle)];
+  });
+  return (x, y, z, ray, inLeaf) => {
+    if (hitsRing(trunk, 0, middle, x, y, z, ray)) return 0;
+    // |(p + t d - c) / axes|² = 1
+    const a = (ray.dx ** 2 + ray.dy ** 2) / across ** 2 + 1 / up ** 2;
+    const b = ((x - atX) * ray.dx + (y - atY) * ray.dy) / across ** 2 + (z - middle) / up ** 2;
+    const c = ((x - atX) ** 2 + (y - atY) ** 2) / across ** 2 + ((z - middle) / up) ** 2 - 1;
+    const inside = b * b - a * c;
+    if (inside < 0 || -b + Math.sqrt(inside) < 0) return 1;
+    return tree.leaf === "evergreen" || inLeaf ? tree.lightInLeaf : tree.lightBare;
+  };
+}
+
+export interface Look {
+  readonly ray: Ray;
+  readonly inLeaf: boolean;
+}
+
+/** Every look at the sun over some days, a step of minutes apart. */
+export function looksOf(garden: Garden, days: readonly string[], step: number): Look[] {
+  const { latitude, longitude, north } = garden.site;
+  const leaf = latitude < 0 ? [11, 12, 1, 2, 3, 4] : [5, 6, 7, 8, 9, 10];
+  return days.flatMap((day) => {
+    const start = Date.parse(`${day}T00:00:00Z`) - longitude * 240_000;
+    return Array.from({ length: 1440 / step }, (_, i) => start + (i + 0.5) * step * 60_000).flatMap((ms) => {
+      const { altitude, azimuth } = sunPosition(new Date(ms), latitude, longitude);
+      if (altitude <= 0) return [];
+      const bearing = ((azimuth + north) * Math.PI) / 180;
+      const level = 1 / Math.tan((altitude * Math.PI) / 180);
+      return {
+        ray: { dx: level * Math.sin(bearing), dy: -level * Math.cos(bearing) },
+        inLeaf: leaf.includes(Number(day.slice(5, 7))),
+      };
+    });
+  });
+}
+
+/** Minutes of light at a spot over all looks, each worth a step. */
+export function minutesAt(
+  tests: readonly Tested[],
+  looks: readonly Look[],
+  step: number,
+  [x, y]: Point,
+  z: number,
+): number {
+  let sum = 0;
+  for (const { ray, inLeaf } of looks) {
+    let light = 1;
+    for (const { test } of tests) {
+      light *= test(x, y, z, ray, inLeaf);
+      if (light === 0) break;
+    }
+    sum += light;
+  }
+  return sum * step;
+}

@@ -1,0 +1,104 @@
+import { describe, expect, it } from "vitest";
+import type { Item, Point } from "../../src/index.ts";
+import { shadowOf } from "../../src/sun/shadow.ts";
+import { block } from "../../src/sun/solid.ts";
+import { sunHours } from "../../src/sun/sun-hours.ts";
+import { shadowPerHeight } from "../../src/sun/sunward.ts";
+import { gardenWith, wall } from "../helpers/garden-of.ts";
+import { SUN, tolerance } from "./sun-cases.ts";
+
+/** The cases' unit of length on the plan, mm: small, so that a wall across all a garden may hold is as good as endless. */
+const UNIT = 10;
+const FAR = 1_000_000;
+const THIN = 0.01;
+
+const plot = [
+  [-UNIT / 2, -UNIT / 2],
+  [UNIT / 2, -UNIT / 2],
+  [UNIT / 2, UNIT / 2],
+  [-UNIT / 2, UNIT / 2],
+] as const;
+
+/** Hours at the middle of the plot, looked at every minute of one day. */
+function hoursAt(latitude: number, date: string, north: number, ...items: readonly Item[]): number {
+  const garden = gardenWith({ yard: plot, site: { latitude, longitude: 0, north } }, ...items);
+  const { hours } = sunHours(garden, { days: [date], step: 1, cell: UNIT }).yard;
+  expect(hours).toHaveLength(1);
+  return hours[0]!;
+}
+
+/** A thin wall south of the plot, from one place to another east of it, its face towards the plot at a distance. */
+const southern = (d: number, h: number, from = -FAR, to = FAR) =>
+  wall("wall", {
+    from: [from, d * UNIT + THIN / 2],
+    to: [to, d * UNIT + THIN / 2],
+    thickness: THIN,
+    height: h * UNIT,
+  });
+
+/** The wall stands straight down the plan, at bearing 180: with north turned by n that is azimuth 180 - n. */
+const NORTH_FOR = { S: 0, W: 270, N: 180, E: 90 } as const;
+
+describe("direct sun behind an endless wall (computed with astronomy-engine 2.1.19, and by closed form)", () => {
+  it.each(SUN.direct_sun.cases)("$id: $h high, $d to the $wall_side of the spot, at $lat on $date", (row) => {
+    const open = hoursAt(row.lat, row.date, 0);
+    expect(Math.abs(open - row.open_sky_hours)).toBeLessThanOrEqual(tolerance("direct_sun_hours_1min"));
+    const hours = hoursAt(row.lat, row.date, NORTH_FOR[row.wall_side], southern(row.d, row.h));
+    expect(Math.abs(hours - row.direct_sun_hours)).toBeLessThanOrEqual(toleranceFor(row));
+  });
+});
+
+/**
+ * East and west walls are given 0.1 h, and so are, as the findings of the file say, walls that come within 1 degree of taking
+ * all of the winter sun.
+ */
+function toleranceFor({
+  lat,
+  h,
+  d,
+  decl_noon_deg,
+  wall_side,
+}: (typeof SUN.direct_sun.cases)[number]): number {
+  const raised = Math.abs(lat) + (Math.atan2(h, d) * 180) / Math.PI;
+  const isEdge = Math.abs(90 - Math.abs(decl_noon_deg) - raised) < 1;
+  const isEastWest = wall_side === "E" || wall_side === "W";
+  return tolerance(isEdge || isEastWest ? "direct_sun_hours_equinox_E_W_wall" : "direct_sun_hours_1min");
+}
+
+describe("direct sun behind a wall with ends (astronomy-engine 2.1.19)", () => {
+  it.each(SUN.finite_wall.cases)("$id", (row) => {
+    const { lat, date, d, h, x1_east, x2_east } = row;
+    const hours = hoursAt(lat, date, 0, southern(d, h, x1_east * UNIT, x2_east * UNIT));
+    expect(Math.abs(hours - row.direct_sun_hours)).toBeLessThanOrEqual(tolerance("direct_sun_hours_1min"));
+  });
+});
+
+const lengthOf = ([x, y]: Point) => Math.hypot(x, y);
+
+describe("the shadow of a pole (plain trigonometry)", () => {
+  it.each(SUN.shadow.cases)("$id: $height high at $altitude_deg degrees", (row) => {
+    const azimuth = row.sun_azimuth_deg ?? 137;
+    const north = 23;
+    const perHeight = shadowPerHeight({ altitude: row.altitude_deg, azimuth }, north);
+    const tip = shadowOf(
+      block(
+        [
+          [0, 0],
+          [1e-9, 0],
+          [0, 1e-9],
+        ],
+        0,
+        row.height,
+      ),
+      perHeight,
+      0,
+    )!.reduce((far, at) => (lengthOf(at) > lengthOf(far) ? at : far));
+    // To the last digit printed.
+    const digits = row.shadow_direction_deg === undefined ? 4 : 3;
+    expect(Math.abs(lengthOf(tip) - row.shadow_length)).toBeLessThanOrEqual(0.51 * 10 ** -digits);
+    // Bearing on the plan, clockwise from up, less the bearing of true north.
+    const bearing = (Math.atan2(tip[0], -tip[1]) * 180) / Math.PI - north;
+    const direction = row.shadow_direction_deg ?? azimuth + 180;
+    expect(Math.cos(((bearing - direction) * Math.PI) / 180)).toBeCloseTo(1, 9);
+  });
+});
