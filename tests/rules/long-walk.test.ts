@@ -1,6 +1,6 @@
-import { FOOT } from "../../src/index.ts";
+import { FOOT, INCH } from "../../src/index.ts";
 import { longWalk } from "../../src/rules/long-walk.ts";
-import { bed, door, gardenWith, house, wall } from "../helpers/garden-of.ts";
+import { bed, door, gardenWith, gate, house, wall } from "../helpers/garden-of.ts";
 import { testRule } from "../helpers/test-rule.ts";
 
 const LONG = [
@@ -16,8 +16,23 @@ const home = [
 const bedAt = (y: number) => bed("salads", { x: -600, y, w: 1200, h: 2500, name: "Salads" });
 const yard = (...items: Parameters<typeof gardenWith>[1][]) => gardenWith({ yard: LONG }, ...home, ...items);
 
+/** A wall right across the yard: whoever comes by the gate is on one side of it, and the kitchen on the other. */
+const divided = (open: number, ...items: Parameters<typeof gardenWith>[1][]) =>
+  yard(
+    gate("gate", { at: [0, 60_000], width: 1100 }),
+    wall("left", { from: [-3100, 3000], to: [-2000, 3000], thickness: 100 }),
+    wall("right", { from: [-2000 + open, 3000], to: [3100, 3000], thickness: 100 }),
+    ...items,
+  );
+
 testRule(longWalk, {
   passes: {
+    "a bed beyond a wall with a gap of exactly 18 in": divided(18 * INCH, bedAt(6000)),
+    "a bed that nobody can get to at all, which is another rule's to say": divided(
+      0,
+      bed("salads", { x: -600, y: 300, w: 1200, h: 2500, name: "Salads" }),
+      wall("upper", { from: [-3100, 150], to: [3100, 150], thickness: 100 }),
+    ),
     "a bed 100 ft straight out of the door, less the half pace of whoever stands at it": yard(
       bedAt(100 * FOOT + 228.3),
     ),
@@ -25,6 +40,22 @@ testRule(longWalk, {
     "a garden without a door": gardenWith({ yard: LONG }, bedAt(50_000)),
   },
   flags: {
+    "a bed that can be walked to from the gate and not from the kitchen": {
+      garden: divided(17 * INCH, bedAt(6000)),
+      measured: [17 * INCH],
+      waysOut: 0,
+      title: "Salads: no way there from Door",
+    },
+    "beds behind one that stands too near the way through, with the shift that opens the way from the kitchen":
+      {
+        garden: divided(
+          2000,
+          bed("plug", { x: -2600, y: 3450, w: 3200, h: 1000, name: "Plug" }),
+          bedAt(6000),
+        ),
+        measured: [400],
+        waysOut: ["Shift Plug 2¼ in south"],
+      },
     "a bed 10 ft too far": {
       garden: yard(bedAt(110 * FOOT + 228.35)),
       measured: [110 * FOOT],
