@@ -1,13 +1,9 @@
 import type { Page } from "@playwright/test";
-import { FOOT, INCH } from "../../src/index.ts";
+import { EXAMPLES, FOOT, INCH } from "../../src/index.ts";
 import { expect, test } from "./fixtures.ts";
 import { type PrintedPage, printedPages } from "./printed-page.ts";
+import { expectTrueToScale } from "./true-to-scale.ts";
 
-/** The worked example's yard, and the size that most of its beds have. */
-const YARD = [44 * FOOT, 32 * FOOT] as const;
-const BED = [8 * FOOT, 4 * FOOT] as const;
-/** True to the stated scale within this share. */
-const TRUE = 0.005;
 const POINT = INCH / 72;
 
 test("a first visit finds three to fix in the worked example, and reads why", async ({ planner, page }) => {
@@ -59,7 +55,7 @@ test("beds are dragged until nothing is left to fix, and the sheet prints on one
     const [only] = printed as [PrintedPage];
     expect(Math.abs(only.widthPt - widthPt)).toBeLessThan(1);
     expect(Math.abs(only.heightPt - heightPt)).toBeLessThan(1);
-    expectTrueToScale(only);
+    expectTrueToScale(only, await planner.garden());
     expect(only.smallestTypePt).toBeGreaterThanOrEqual(7.99);
     expect(only.text).not.toMatch(/still to fix/);
     expect(printedTotal(only)).toBeCloseTo(parts, 2);
@@ -73,6 +69,21 @@ test("the sheet of a plan that is not cleared says what is still to fix", async 
   const [only] = await printedPages(await planner.print());
   expect(only?.text).toContain("3 still to fix");
   expect(only?.text).toMatch(/Peppers: soil 8 in too shallow/);
+});
+
+test("a garden in metres, south of the equator, prints true to a metric scale on one A4 page", async ({
+  planner,
+}) => {
+  const southern = EXAMPLES.find(({ garden }) => garden.units === "metric");
+  if (!southern) throw new Error("there is no example in metres");
+  await planner.openGarden(southern.garden);
+  await planner.openSheet();
+  const printed = await printedPages(await planner.print());
+  expect(printed).toHaveLength(1);
+  const [only] = printed as [PrintedPage];
+  expect(Math.abs(only.heightPt - 297 / POINT)).toBeLessThan(1);
+  expectTrueToScale(only, southern.garden);
+  expect(only.smallestTypePt).toBeGreaterThanOrEqual(7.99);
 });
 
 test("cost and quantities follow a change of the plan, and go back with it", async ({ planner, page }) => {
@@ -101,43 +112,6 @@ const PAPERS = [
   { paper: "Letter", widthPt: 612, heightPt: 792 },
   { paper: "A4", widthPt: 210 / POINT, heightPt: 297 / POINT },
 ] as const;
-
-/** The yard and the beds in it, measured on the paper, against the scale that the page states. */
-function expectTrueToScale(page: PrintedPage): void {
-  const perFoot = statedScale(page.text);
-  const onPaper = (mm: number) => (mm / FOOT) * perFoot * 72;
-  const off = (measured: number, mm: number) => Math.abs(measured / onPaper(mm) - 1);
-  const near = (measured: number, mm: number) => off(measured, mm) <= TRUE;
-
-  // No line that is drawn goes round more of the page than the yard's own outline.
-  const drawn = page.paths.filter(({ stroked }) => stroked);
-  const yard = drawn.reduce((a, b) => (a.width * a.height >= b.width * b.height ? a : b));
-  expect(off(yard.width, YARD[0]), "the yard's width is true to scale").toBeLessThanOrEqual(TRUE);
-  expect(off(yard.height, YARD[1]), "the yard's length is true to scale").toBeLessThanOrEqual(TRUE);
-
-  const beds = drawn.filter(({ width, height }) => near(width, BED[0]) && near(height, BED[1]));
-  expect(beds.length, "four beds of 8 by 4 ft lie along the plan").toBeGreaterThanOrEqual(4);
-  // The bar that is printed to prove the print: two halves of 4 ft.
-  expect(page.text).toMatch(/8′ 0″; the bar is/);
-  const halves = drawn.filter(({ width, height }) => near(width, 4 * FOOT) && height < 6);
-  expect(halves.length, "the scale bar is true to scale").toBeGreaterThanOrEqual(2);
-}
-
-const FRACTIONS: Readonly<Record<string, number>> = {
-  "⅛": 1 / 8,
-  "¼": 1 / 4,
-  "½": 1 / 2,
-  "⅜": 3 / 8,
-  "¾": 3 / 4,
-};
-
-/** Inches of paper to a foot of garden, from "Drawn at 3/32 in = 1 ft". */
-function statedScale(text: string): number {
-  const [, written] = /Drawn at\s+(\S+)\s+in\s+=\s+1\s+ft/.exec(text) ?? [];
-  if (written === undefined) throw new Error("the page does not state its scale");
-  const [over, under] = written.split("/").map(Number);
-  return FRACTIONS[written] ?? (over ?? Number.NaN) / (under ?? 1);
-}
 
 /** The total to the cent: the Takeoff leaf's parts added up. */
 async function totalOfParts(page: Page): Promise<number> {

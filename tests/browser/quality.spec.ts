@@ -1,9 +1,11 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
-import { INCH, type Item, nameOf, type Point } from "../../src/index.ts";
+import { EXAMPLES, INCH, type Item, nameOf, type Point } from "../../src/index.ts";
 import { fullGarden } from "../helpers/full-garden.ts";
 import { expect, test } from "./fixtures.ts";
 import type { Planner } from "./planner.ts";
+import { printedPages } from "./printed-page.ts";
+import { expectTrueToScale } from "./true-to-scale.ts";
 
 /** WCAG 2.2 A and AA and axe's own good practice, over the whole page or a part of it. */
 async function expectNoViolation(page: Page, part?: string): Promise<void> {
@@ -114,6 +116,10 @@ test.describe("on a phone", () => {
 
     const sheet = await planner.openSheet();
     await expectNoViolation(page);
+    // Drawn small to be seen whole; printed at its own size all the same.
+    const printed = await printedPages(await planner.print());
+    expect(printed).toHaveLength(1);
+    for (const only of printed) expectTrueToScale(only, EXAMPLES[0].garden);
     await sheet.getByRole("button", { name: "Back to the plan" }).tap();
     await expect(sheet).toHaveCount(0);
   });
