@@ -22,19 +22,43 @@ export function locator(mesh: WaysMesh): (point: Point) => number {
     return -1;
   };
 
-  return (point) => {
-    if (count === 0) return -1;
+  const hasArea = (t: number): boolean => {
+    const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
+    const [ax, ay] = [coords[2 * a]!, coords[2 * a + 1]!];
+    const [ux, uy] = [coords[2 * b]! - ax, coords[2 * b + 1]! - ay];
+    return Math.abs(ux * (coords[2 * c + 1]! - ay) - uy * (coords[2 * c]! - ax)) > SLIVER;
+  };
+
+  /** Walks to the triangle; -1 where the walk ends at a sliver, or at the outside. */
+  const walkTo = (point: Point): number => {
     // In a Delaunay triangulation a walk towards the point never turns in circles; the count only guards the loop.
     for (let steps = 0; steps <= count; steps++) {
       const edge = edgeTowards(current, point);
-      if (edge < 0) return current;
+      if (edge < 0) return hasArea(current) ? current : -1;
       const beyond = halfedges[edge]!;
       if (beyond < 0) return -1;
       current = triangleOf(beyond);
     }
     return -1;
   };
+
+  return (point) => {
+    if (count === 0) return -1;
+    const walked = walkTo(point);
+    if (walked >= 0 || !isInMesh(mesh, point)) return walked;
+    // Along a straight outline rounding leaves slivers with hardly an inside, which lead the walk astray.
+    for (let t = 0; t < count; t++) {
+      if (edgeTowards(t, point) < 0 && hasArea(t)) {
+        current = t;
+        return t;
+      }
+    }
+    return -1;
+  };
 }
+
+/** Twice the area of a triangle that is nothing but rounding, mm². */
+const SLIVER = 1e-3;
 
 /**
  * For a way of a given width: whether somebody of that width, standing at a point, can have come there.

@@ -181,7 +181,9 @@ function wayTo(
   id: ItemId,
 ): Way {
   const entrance = end && entrances[found.origin[end.triangle]!];
-  if (!end || !entrance) return blockedFrom(mesh.boundary, entrances, id, end !== null);
+  // A bed is seen from nowhere where nobody gets in at all: then it is not to blame.
+  const shutOut = entrances.every(({ starts }) => starts.length === 0);
+  if (!end || !entrance) return blockedFrom(mesh.boundary, entrances, id, shutOut || end !== null);
   const narrowest = narrowestOn(mesh, found, end);
   return {
     entrance: entrance.id,

@@ -87,8 +87,13 @@ type Found = { readonly by: Point } | { readonly inTheWay: Snag };
 
 /** Most shifts are small, and the wider the search, the more there is to look at: it goes out by and by, mm. */
 const RADII = [300, 600, 1000, 1500, 2250, 3400, 5000, 7500];
-/** Looking at ways and routes takes longest: so many shifts are looked at for those. */
-const MOST_TRIED = 120;
+/** So many shifts that stand well are tried before the search gives up; looking at ways and routes takes longest. */
+const MOST_TRIED = 240;
+const MOST_WAYS = 40;
+
+const isSpent = (failed: readonly Failed[]): boolean =>
+  failed.length >= MOST_TRIED ||
+  failed.filter(({ snag }) => snag.rule !== "unreachable-soil").length >= MOST_WAYS;
 
 function nearestSound(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial): Found {
   const most = farthestShift(garden, ids);
@@ -97,7 +102,7 @@ function nearestSound(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial): F
   for (const far of [...RADII.filter((radius) => radius < most), most]) {
     const by = nearestWithin(garden, ids, trial, { inner, far, failed });
     if (by) return { by: shortened(trial, by, failed) };
-    if (failed.length >= MOST_TRIED) break;
+    if (isSpent(failed)) break;
     inner = far;
   }
   return { inTheWay: commonest(failed) ?? farthestOff(trial.toClear) };
@@ -134,7 +139,7 @@ function nearestWithin(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial, r
     const tried = failed.length;
     const straight = firstSound(placesOn(curves, far), curves, trial, reach);
     const by = slidShorter(straight, tried, curves, trial, reach);
-    if (by || failed.length >= MOST_TRIED) return by;
+    if (by || isSpent(failed)) return by;
     const long = failed.slice(tried).find(({ snag }) => ROUTE_RULES.has(snag.rule));
     if (!long) return null;
     curves = withRoutes(curves, garden, ids, trial, long.by);
@@ -180,7 +185,7 @@ function firstSound(
     const snag = tried.wrongReach() ?? tried.wrongWays();
     if (!snag) return by;
     failed.push({ by, snag });
-    if (failed.length >= MOST_TRIED) return null;
+    if (isSpent(failed)) return null;
   }
   return null;
 }
