@@ -63,7 +63,8 @@ function distanceTo(point: Point, { ax, ay, dx, dy, perSquare }: Segment): numbe
   const ex = point[0] - ax;
   const ey = point[1] - ay;
   let t = (ex * dx + ey * dy) * perSquare;
-  t = t < 0 ? 0 : Math.min(t, 1);
+  if (t < 0) t = 0;
+  else if (t > 1) t = 1;
   const x = ex - t * dx;
   const y = ey - t * dy;
   return Math.sqrt(x * x + y * y);
@@ -102,34 +103,38 @@ class Search {
   #consider(corners: Ring, segments: readonly Segment[]): void {
     if (corners.length < 3) return;
     const centre = middleOf(corners);
-    const fromCentre = new Float64Array(segments.length);
+    const fromCentre: number[] = [];
     let closest = 0;
     for (let i = 0; i < segments.length; i++) {
-      fromCentre[i] = distanceTo(centre, segments[i]!);
-      if (fromCentre[i]! < fromCentre[closest]!) closest = i;
+      const away = distanceTo(centre, segments[i]!);
+      fromCentre.push(away);
+      if (away < fromCentre[closest]!) closest = i;
     }
     this.#note(centre, fromCentre[closest]!);
 
-    const fromClosest = new Float64Array(corners.length);
-    let [most, radius] = [0, 0];
+    const fromClosest: number[] = [];
+    let most = 0;
+    let square = 0;
     for (let i = 0; i < corners.length; i++) {
       const corner = corners[i]!;
-      fromClosest[i] = distanceTo(corner, segments[closest]!);
-      most = Math.max(most, fromClosest[i]!);
-      radius = Math.max(radius, Math.hypot(corner[0] - centre[0], corner[1] - centre[1]));
+      const away = distanceTo(corner, segments[closest]!);
+      fromClosest.push(away);
+      if (away > most) most = away;
+      const dx = corner[0] - centre[0];
+      const dy = corner[1] - centre[1];
+      if (dx * dx + dy * dy > square) square = dx * dx + dy * dy;
     }
     if (most <= this.#best.distance + this.#exactTo) return;
-    this.#bound(
-      { corners, nearest: segments.filter((_, i) => fromCentre[i]! - radius <= most) },
-      fromClosest,
-      most,
-    );
+    const within = most + Math.sqrt(square);
+    const nearest: Segment[] = [];
+    for (let i = 0; i < segments.length; i++) if (fromCentre[i]! <= within) nearest.push(segments[i]!);
+    this.#bound({ corners, nearest }, fromClosest, most);
   }
 
   /** Takes note of the piece's corners, and queues it unless the means of two distances bound it well enough. */
-  #bound(piece: Piece, fromClosest: Float64Array, start: number): void {
+  #bound(piece: Piece, fromClosest: readonly number[], start: number): void {
     const { corners, nearest } = piece;
-    const nearestAt = fromClosest.slice();
+    const nearestAt = [...fromClosest];
     let most = start;
     for (const segment of nearest) {
       let greatest = 0;
