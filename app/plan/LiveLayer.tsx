@@ -3,16 +3,19 @@ import { useCallback, useEffect, useRef } from "react";
 import { Layer } from "react-konva/lib/ReactKonvaCore";
 import { useShallow } from "zustand/react/shallow";
 import { useFindings } from "../live/findings.ts";
+import { useSun } from "../live/sun.ts";
 import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { newInDraft } from "./draft-items.ts";
 import { paintFindings } from "./paint/findings.ts";
 import { paintItem } from "./paint/item.ts";
 import { paintPathEdges } from "./paint/path.ts";
+import { paintSunLines } from "./paint/sun-lines.ts";
 import { paintYardLine } from "./paint/yard.ts";
 import { paintOrder } from "./paint-order.ts";
 import type { Pen } from "./pen.ts";
 import { ItemScene, Scene } from "./Scene.tsx";
+import { snagMarkPlaces } from "./snag-marks.ts";
 
 /**
  * What follows a hand: the things a gesture holds, and over them what has been found. One layer for both, for each
@@ -28,6 +31,7 @@ export function LiveLayer() {
     const redraw = () => layer.current?.batchDraw();
     const stops = [
       useFindings.subscribe(redraw),
+      useSun.subscribe(redraw),
       useEditor.subscribe((now, before) => {
         const same =
           now.selection === before.selection &&
@@ -47,6 +51,7 @@ export function LiveLayer() {
       {paintOrder(items).map((item) => (
         <ItemScene key={item.id} id={`${item.id}-draft`} item={item} paint={paintWhole} />
       ))}
+      <Scene paint={paintSun} />
       <Scene paint={paintFound} />
     </Layer>
   );
@@ -56,6 +61,20 @@ const paintWhole: typeof paintItem = (pen, item) => {
   if (item.kind === "path") paintPathEdges(pen, item);
   paintItem(pen, item);
 };
+
+/** There is a map only while the Sun leaf is open. */
+function paintSun(pen: Pen): void {
+  const { map } = useSun.getState();
+  if (!map) return;
+  const garden = shownGarden(useEditor.getState());
+  const marks = snagMarkPlaces(garden, useFindings.getState().snags, pen.view);
+  paintSunLines(
+    pen,
+    map,
+    garden,
+    marks.map(({ pixel }) => pixel),
+  );
+}
 
 function paintFound(pen: Pen): void {
   const { of, snags, access } = useFindings.getState();

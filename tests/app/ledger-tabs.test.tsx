@@ -16,9 +16,9 @@ describe("the ledger's leaves", () => {
 
   it("turn by click, and the panel says whose it is", async () => {
     render(<Ledger />);
-    await userEvent.click(tab("Sun"));
-    expect(chosen()).toEqual(["Sun"]);
-    expect(screen.getByRole("tabpanel", { name: "Sun" }).textContent).toMatch(/not worked out/);
+    await userEvent.click(tab("Year round"));
+    expect(chosen()).toEqual(["Year round"]);
+    expect(screen.getByRole("tabpanel", { name: "Year round" }).textContent).toMatch(/Top the beds up/);
   });
 
   it("are one stop for the Tab key, with arrows, Home and End between them", async () => {
@@ -36,7 +36,7 @@ describe("the ledger's leaves", () => {
     expect(screen.getAllByRole("tab").filter((one) => one.tabIndex === 0)).toEqual([tab("Site")]);
   });
 
-  it("lead from what is not worked out yet to where it can be prepared", async () => {
+  it("lead to where their dates are set", async () => {
     render(<Ledger />);
     await userEvent.click(tab("Year round"));
     await userEvent.click(screen.getByRole("button", { name: "under Site" }));

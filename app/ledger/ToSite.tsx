@@ -1,0 +1,8 @@
+import { useEditor } from "../store/use-editor.ts";
+
+/** Leads from a leaf to where what it stands on is set. */
+export const ToSite = () => (
+  <button type="button" className="link" onClick={() => useEditor.getState().turnTo("site")}>
+    under Site
+  </button>
+);

@@ -1,0 +1,87 @@
+import { useEffect, useMemo } from "react";
+import { type ItemId, limitsOf, nameOf, type Site } from "../../../src/index.ts";
+import { useSun } from "../../live/sun.ts";
+import { startSun } from "../../live/sun-reckoning.ts";
+import { shownGarden } from "../../store/editor.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { writeMonthDay } from "../site/DateField.tsx";
+import { ToSite } from "../ToSite.tsx";
+import { BedSunEntry } from "./BedSunEntry.tsx";
+import { DayHatches } from "./DayBar.tsx";
+import { standingOf } from "./sun-standing.ts";
+import "../../style/sun.css";
+
+/** The sun is worked out while this leaf is open, and only then. */
+export function SunLeaf() {
+  useEffect(() => startSun(useEditor), []);
+  return <SunFound />;
+}
+
+/** How much sun each bed gets, and what takes it. */
+export function SunFound() {
+  const { map, problem } = useSun();
+  const garden = useEditor(shownGarden);
+  const selection = useEditor((s) => s.selection);
+  const names = useMemo(() => new Map(garden.items.map((item) => [item.id, nameOf(item)])), [garden.items]);
+  const limits = useMemo(() => limitsOf(garden), [garden]);
+  if (problem !== null) {
+    return <p className="leaf-text">The sun could not be worked out for this garden: {problem}.</p>;
+  }
+  if (!map) return <p className="leaf-text quiet">Reckoning…</p>;
+
+  const beds = map.beds.filter(({ id }) => names.has(id));
+  const enough = beds.filter(({ hours }) => standingOf(hours, limits) === "enough");
+  const whole = Math.max(limits.sun, mostHours(map.yard.hours), ...beds.map(({ hours }) => hours));
+  const named = (id: ItemId) => names.get(id) ?? null;
+  return (
+    <div className="sun">
+      <p className="sun-head">
+        <strong>
+          {beds.length === 0
+            ? "No bed yet: drag one out of the barrow."
+            : `${enough.length} of ${beds.length} ${beds.length === 1 ? "bed gets" : "beds get"} enough sun`}
+        </strong>
+        <span>
+          Hours of direct sun a day on the mean, {writeMonthDay(map.season.from)} to{" "}
+          {writeMonthDay(map.season.to)}, {placeWords(garden.site)}.
+        </span>
+      </p>
+      <DayHatches />
+      <ul>
+        {beds.map((sun) => (
+          <BedSunEntry
+            key={sun.id}
+            sun={sun}
+            name={names.get(sun.id) ?? sun.id}
+            limits={limits}
+            selected={selection.has(sun.id)}
+            whole={whole}
+            nameOf={named}
+            onShow={() => useEditor.getState().select([sun.id])}
+          />
+        ))}
+      </ul>
+      <p className="sun-notes">
+        The dotted lines on the plan join places with the same hours. Midday is from 10 to 2 by the sun. What
+        a thing takes is what the bed would gain if that alone were not there.
+      </p>
+      <p className="sun-notes">
+        Direct sun only, on a level yard under a clear sky: clouds, and hills or houses beyond the yard, are
+        not counted. Latitude, north and the hours wanted are set <ToSite />.
+      </p>
+    </div>
+  );
+}
+
+/** What open ground gets: as much as there is to be had. */
+function mostHours(yard: Float32Array): number {
+  let most = 0;
+  for (const hours of yard) if (hours > most) most = hours;
+  return most;
+}
+
+/** "Riverside, 43.6° N", or the latitude alone where the place has no name. */
+function placeWords({ place, latitude }: Site): string {
+  const degrees = `${Math.round(Math.abs(latitude) * 10) / 10}° ${latitude < 0 ? "S" : "N"}`;
+  return place ? `${place}, ${degrees}` : `at ${degrees}`;
+}

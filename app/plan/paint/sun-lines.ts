@@ -1,0 +1,76 @@
+import { type Box, formatHours, type Garden, type Point, type SunMap } from "../../../src/index.ts";
+import { INK } from "../../style/ink.ts";
+import { clearPlace, markBox } from "../clear-place.ts";
+import { labelBoxes, overlap } from "../label.ts";
+import { LETTERS, type Letters, letter, measure } from "../lettering.ts";
+import { type Pen, rule, traceLine, traceRing } from "../pen.ts";
+import { toScreen } from "../viewport.ts";
+import { type Contour, contoursOf } from "./sun-contours.ts";
+
+/** Hours a day that have a line. */
+const LEVELS = [2, 4, 6, 8];
+const DOTS = [1.5, 4];
+/** A ring smaller than this is a speck, and a line shorter than that has no room for its hours, px. */
+const SPECK = 24;
+const LETTERED = 72;
+const HOURS: Letters = { ...LETTERS.note, weight: 600, colour: INK.sun };
+
+const drawn = new WeakMap<SunMap, readonly Contour[]>();
+
+/** A map never changes, so its lines are found once, however often they are drawn. */
+function linesOf(map: SunMap): readonly Contour[] {
+  let lines = drawn.get(map);
+  if (!lines) {
+    lines = contoursOf(map.yard, LEVELS);
+    drawn.set(map, lines);
+  }
+  return lines;
+}
+
+/** Dotted lines of equal hours of sun within the yard, each with its hours where nothing else is written. */
+export function paintSunLines(pen: Pen, map: SunMap, garden: Garden, marks: readonly Point[]): void {
+  const { ctx, view } = pen;
+  const lines = linesOf(map)
+    .map(({ hours, line }) => ({ hours, line, length: lengthOf(line) * view.scale }))
+    .filter(({ length }) => length >= SPECK);
+  ctx.save();
+  ctx.beginPath();
+  traceRing(pen, garden.yard);
+  ctx.clip();
+  ctx.beginPath();
+  ctx.lineJoin = "round";
+  for (const { line } of lines) traceLine(pen, line);
+  rule(pen, { colour: INK.sun, width: 1.5, dash: DOTS });
+  ctx.restore();
+
+  const taken = [...labelBoxes(garden, view), ...marks.map(markBox), ...beyondTheEdge(pen)];
+  for (const { hours, line, length } of lines) {
+    if (length < LETTERED) continue;
+    const words = formatHours(hours);
+    const onScreen = line.map((point) => toScreen(view, point));
+    const box = clearPlace(onScreen, measure(words, HOURS) + 6, HOURS.size + 4, taken);
+    if (taken.some((other) => overlap(box, other))) continue;
+    taken.push(box);
+    letter(pen, words, [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2], HOURS);
+  }
+}
+
+function lengthOf(line: readonly Point[]): number {
+  let length = 0;
+  for (let i = 1; i < line.length; i++) {
+    length += Math.hypot(line[i]![0] - line[i - 1]![0], line[i]![1] - line[i - 1]![1]);
+  }
+  return length;
+}
+
+/** All that cannot be seen, as if it were written over: hours are lettered where they can be read. */
+function beyondTheEdge({ ctx, ratio }: Pen): Box[] {
+  const [width, height] = [ctx.canvas.width / ratio, ctx.canvas.height / ratio];
+  const far = 1e6;
+  return [
+    { minX: -far, maxX: 0, minY: -far, maxY: far },
+    { minX: width, maxX: far, minY: -far, maxY: far },
+    { minX: -far, maxX: far, minY: -far, maxY: 0 },
+    { minX: -far, maxX: far, minY: height, maxY: far },
+  ];
+}
