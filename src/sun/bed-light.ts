@@ -37,47 +37,85 @@ export function bedLight(
   const parts = standingOver(casters, cells, level);
   const raster = rasterOver(cells);
   const counters = new LightCounters(soil.length);
+  const full = counters.of(1);
   const shares = new Float64Array(instants.length);
   const soilCells = countOf(soil);
   const costs = new Costs(instants, settings);
+  let clearLooks = 0;
 
   instants.forEach((instant, look) => {
-    const casting: StandingPart[] = [];
-    for (const part of parts) {
-      if (lightOf(part, instant) < 1 && castPart(raster, part, instant, part.mask)) casting.push(part);
+    const casting = parts.filter(
+      (part) => lightOf(part, instant) < 1 && castPart(raster, part, instant, part.mask),
+    );
+    if (casting.length === 0) {
+      clearLooks++;
+      shares[look] = 1;
+      return;
     }
+    const groups = new Map<string | number, Group>();
     let sum = 0;
     for (let word = 0; word < soil.length; word++) {
-      let left = soil[word]!;
+      const counted = soil[word]!;
+      let shaded = 0;
+      for (const { mask } of casting) shaded |= mask[word]!;
+      const plain = counted & ~shaded;
+      if (plain !== 0) full.add(word, plain);
+      sum += bitCount(plain);
+      let left = counted & shaded;
       while (left !== 0) {
-        const over: StandingPart[] = [];
-        const bits = alike(casting, word, left, over);
+        const { group, bits } = alike(casting, word, left, groups, instant);
+        if (group.light > 0) counters.of(group.light).add(word, bits);
+        group.cells += bitCount(bits);
         left ^= bits;
-        const light = lightThrough(over, instant, null);
-        if (light > 0) counters.of(light).add(word, bits);
-        const count = bitCount(bits);
-        sum += count * light;
-        if (over.length > 0) costs.count(over, instant, look, light, count / soilCells);
       }
+    }
+    for (const group of groups.values()) {
+      sum += group.cells * group.light;
+      costs.count(group.over, instant, look, group.light, group.cells / soilCells);
     }
     shares[look] = sum / soilCells;
     for (const { mask } of casting) mask.fill(0);
   });
-  return { totals: counters.totals(cells), shares, shade: costs.shade() };
+  return { totals: counters.totals(cells).map((total) => total + clearLooks), shares, shade: costs.shade() };
 }
 
-/** The cells of a word under the same parts as its lowest one; those parts are put into `over`. */
-function alike(parts: readonly StandingPart[], word: number, left: number, over: StandingPart[]): number {
+/** Cells that lie under the same parts at one look. */
+interface Group {
+  readonly over: readonly StandingPart[];
+  readonly light: number;
+  cells: number;
+}
+
+/** More parts than a whole number can tell apart by its binary digits. */
+const MOST_DIGITS = 52;
+
+/** The cells of a word under the same parts as its lowest one, and the group they belong to. */
+function alike(
+  parts: readonly StandingPart[],
+  word: number,
+  left: number,
+  groups: Map<string | number, Group>,
+  instant: Instant,
+): { readonly group: Group; readonly bits: number } {
   const lowest = left & -left;
-  let same = left;
-  for (const part of parts) {
-    const here = part.mask[word]!;
+  let bits = left;
+  let key = 0;
+  for (let i = 0, digit = 1; i < parts.length; i++, digit *= 2) {
+    const here = parts[i]!.mask[word]!;
     if (here & lowest) {
-      same &= here;
-      over.push(part);
-    } else same &= ~here;
+      bits &= here;
+      key += digit;
+    } else bits &= ~here;
   }
-  return same;
+  const isOver = ({ mask }: StandingPart) => (mask[word]! & lowest) !== 0;
+  const name = parts.length <= MOST_DIGITS ? key : parts.map((part) => (isOver(part) ? "1" : "0")).join("");
+  let group = groups.get(name);
+  if (!group) {
+    const over = parts.filter(isOver);
+    group = { over, light: lightThrough(over, instant, null), cells: 0 };
+    groups.set(name, group);
+  }
+  return { group, bits };
 }
 
 function lightThrough(parts: readonly StandingPart[], instant: Instant, but: ItemId | null): number {

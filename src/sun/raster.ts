@@ -122,7 +122,8 @@ export class Raster {
    * @param perX, perY how far the shadow lies from under a point for each unit of its height
    */
   cast(body: Castable, perX: number, perY: number, mask: Mask): void {
-    const [farX, farY] = [body.top * perX, body.top * perY];
+    const farX = body.top * perX;
+    const farY = body.top * perY;
     const minY = body.minY + Math.min(0, farY);
     const maxY = body.maxY + Math.max(0, farY);
     if (maxY < 0 || minY > this.#rows - 1) return;
@@ -140,7 +141,8 @@ export class Raster {
     const { x, y, bottom, tops, outX, outY } = body;
     const topLit = body.slopeX * perX + body.slopeY * perY + 1 > 0;
     const count = x.length;
-    const [baseX, baseY] = [bottom * perX, bottom * perY];
+    const baseX = bottom * perX;
+    const baseY = bottom * perY;
     let before = outX[count - 1]! * perX + outY[count - 1]! * perY < 0;
     for (let i = 0; i < count; i++) {
       const next = i + 1 === count ? 0 : i + 1;
@@ -156,10 +158,14 @@ export class Raster {
   }
 
   #edge(fromX: number, fromY: number, toX: number, toY: number): void {
-    const [left, right] = [this.#left, this.#right];
-    const down = fromY < toY;
-    const [topX, topY, endX, endY] = down ? [fromX, fromY, toX, toY] : [toX, toY, fromX, fromY];
-    const first = Math.max(0, Math.ceil(topY));
+    if (fromY < toY) this.#slope(fromX, fromY, toX, toY);
+    else this.#slope(toX, toY, fromX, fromY);
+  }
+
+  #slope(topX: number, topY: number, endX: number, endY: number): void {
+    const left = this.#left;
+    const right = this.#right;
+    const first = topY > 0 ? Math.ceil(topY) : 0;
     const last = Math.min(this.#rows - 1, Math.floor(endY));
     if (first > last) return;
     const height = endY - topY;
@@ -231,7 +237,8 @@ export class Raster {
   }
 
   #fill(first: number, last: number, mask: Mask): void {
-    const [left, right] = [this.#left, this.#right];
+    const left = this.#left;
+    const right = this.#right;
     for (let row = first; row <= last; row++) {
       const from = Math.max(0, Math.ceil(left[row]!));
       const to = Math.min(this.#columns - 1, Math.floor(right[row]!));
