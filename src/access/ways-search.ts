@@ -1,7 +1,7 @@
 import FlatQueue from "flatqueue";
 import type { Point } from "../geometry/types.ts";
 import { midpoint } from "../geometry/vector.ts";
-import { pieceGap } from "./piece-gap.ts";
+import { pieceGap, pieceWidth } from "./piece-gap.ts";
 import { type Disc, discAtEdge, exactDisc } from "./ways-disc.ts";
 import {
   centreOf,
@@ -123,7 +123,7 @@ function holding(mesh: WaysMesh, at: Point, locate: (point: Point) => number): n
     const t = found[i]!;
     for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
       const across = mesh.halfedges[edge]!;
-      if (across < 0 || isWall(mesh, edge)) continue;
+      if (across < 0 || isShut(mesh, edge)) continue;
       const u = triangleOf(across);
       if (seen.has(u)) continue;
       const [x, y] = centreOf(mesh, u);
@@ -135,6 +135,11 @@ function holding(mesh: WaysMesh, at: Point, locate: (point: Point) => number): n
   return found;
 }
 
+/** Whether an edge is part of an outline, or the outlines about its ends cross or touch. */
+const isShut = (mesh: WaysMesh, edge: number): boolean =>
+  isWall(mesh, edge) ||
+  pieceWidth(mesh.boundary, mesh.triangles[edge]!, mesh.triangles[nextInTriangle(edge)]!) === 0;
+
 /** The edges by which one leaves a set of triangles, outlines excepted. */
 function rimOf(mesh: WaysMesh, set: readonly number[]): number[] {
   const inside = new Set(set);
@@ -142,7 +147,7 @@ function rimOf(mesh: WaysMesh, set: readonly number[]): number[] {
     .flatMap((t) => [3 * t, 3 * t + 1, 3 * t + 2])
     .filter((edge) => {
       const across = mesh.halfedges[edge]!;
-      return across >= 0 && !inside.has(triangleOf(across)) && !isWall(mesh, edge);
+      return across >= 0 && !inside.has(triangleOf(across)) && !isShut(mesh, edge);
     });
 }
 
@@ -165,7 +170,7 @@ function setOut(mesh: WaysMesh, first: number, disc: Disc, begin: (t: number, ro
     begin(u, room);
     if (left === 0) return;
     for (const next of [3 * u, 3 * u + 1, 3 * u + 2]) {
-      if (next === halfedges[edge] || halfedges[next]! < 0 || isWall(mesh, next)) continue;
+      if (next === halfedges[edge] || halfedges[next]! < 0 || isShut(mesh, next)) continue;
       step(next, room, left - 1);
     }
   }
