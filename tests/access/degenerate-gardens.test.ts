@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import {
   access,
   checkGarden,
@@ -11,6 +11,9 @@ import {
   searchShift,
 } from "../../src/index.ts";
 import { bed, door, fence, gardenOf, gardenWith, gate, house, shed, tap } from "../helpers/garden-of.ts";
+
+/** Whole searches over wide yards, on machines that have other things to do. */
+vi.setConfig({ testTimeout: 30_000 });
 
 /** Gardens at the edge of sense: each is answered, with figures, and with the snags a gardener would name. */
 

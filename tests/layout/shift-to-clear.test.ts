@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import {
   access,
   applyOps,
@@ -28,6 +28,9 @@ import {
   tree,
   wall,
 } from "../helpers/garden-of.ts";
+
+/** Whole searches over wide yards, on machines that have other things to do. */
+vi.setConfig({ testTimeout: 30_000 });
 
 const kneeling = (...items: readonly Item[]) =>
   gardenWith({ gardener: { kneeling: true, barrow: false } }, ...items);
