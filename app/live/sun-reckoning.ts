@@ -1,7 +1,8 @@
 import { wrap } from "comlink";
-import type { Garden, SunMap } from "../../src/index.ts";
+import type { Garden } from "../../src/index.ts";
 import { type Editor, shownGarden } from "../store/editor.ts";
 import type { SunApi } from "../workers/sun.worker.ts";
+import type { SunAnswer } from "../workers/sun-answers.ts";
 import { deltaOf, type GardenDelta } from "./delta.ts";
 import { NO_SUN, useSun } from "./sun.ts";
 
@@ -10,7 +11,7 @@ const REST_MS = 350;
 
 /** What works out a map: a worker on the page, anything in a test. */
 export interface SunDesk {
-  sunHours(delta: GardenDelta, settled: boolean): Promise<SunMap>;
+  sunHours(delta: GardenDelta, settled: boolean): Promise<SunAnswer>;
   stop(): void;
 }
 
@@ -37,8 +38,10 @@ export function startSun(editor: Editor, desk: SunDesk = startDesk()): () => voi
     told = garden;
     busy = true;
     try {
-      const map = await desk.sunHours(delta, settled);
-      if (!stopped) useSun.setState({ of: garden, map, settled, problem: null });
+      const { map, ground } = await desk.sunHours(delta, settled);
+      if (!stopped) {
+        useSun.setState((s) => ({ of: garden, map, ground: ground ?? s.ground, settled, problem: null }));
+      }
     } catch (error) {
       const problem = error instanceof Error ? error.message : String(error);
       // What could not be worked out once is not asked again until the garden changes.

@@ -1,18 +1,20 @@
 import { create } from "zustand";
-import type { Garden, SunMap } from "../../src/index.ts";
+import type { Garden, SunGrid, SunMap } from "../../src/index.ts";
 
 /** Hours of sun, while somebody looks at them. */
 export interface Sun {
   /** The garden the map is of; an older one for the moment until the newest is done. */
   readonly of: Garden | null;
   readonly map: SunMap | null;
+  /** Hours on the bare ground, as it would be without the beds. */
+  readonly ground: SunGrid | null;
   /** Looked at as closely as it gets, not just closely enough to follow a hand. */
   readonly settled: boolean;
   /** Why there is no map, where it could not be worked out. */
   readonly problem: string | null;
 }
 
-export const NO_SUN: Sun = { of: null, map: null, settled: false, problem: null };
+export const NO_SUN: Sun = { of: null, map: null, ground: null, settled: false, problem: null };
 
 /** The last map of the sun. `sun-reckoning.ts` writes it while the Sun leaf is open; the leaf and the plan read it. */
 export const useSun = create<Sun>()(() => NO_SUN);

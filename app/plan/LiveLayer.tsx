@@ -62,15 +62,15 @@ const paintWhole: typeof paintItem = (pen, item) => {
   paintItem(pen, item);
 };
 
-/** There is a map only while the Sun leaf is open. */
+/** There is one only while the Sun leaf is open. */
 function paintSun(pen: Pen): void {
-  const { map } = useSun.getState();
-  if (!map) return;
+  const { ground } = useSun.getState();
+  if (!ground) return;
   const garden = shownGarden(useEditor.getState());
   const marks = snagMarkPlaces(garden, useFindings.getState().snags, pen.view);
   paintSunLines(
     pen,
-    map,
+    ground,
     garden,
     marks.map(({ pixel }) => pixel),
   );

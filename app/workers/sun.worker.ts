@@ -1,15 +1,18 @@
 import { expose, transfer } from "comlink";
-import { type Garden, SUN_LIVE, SUN_SETTLED, sunHours } from "../../src/index.ts";
-import { type GardenDelta, withDelta } from "../live/delta.ts";
+import type { GardenDelta } from "../live/delta.ts";
+import { createSunAnswers } from "./sun-answers.ts";
 
-let garden: Garden | null = null;
+const answer = createSunAnswers();
 
 const api = {
   /** Hours of sun in the garden that the delta leads to; the delta starts from the garden of the call before. */
   sunHours(delta: GardenDelta, settled: boolean) {
-    garden = withDelta(garden, delta);
-    const map = sunHours(garden, settled ? SUN_SETTLED : SUN_LIVE);
-    return transfer(map, [map.yard.hours.buffer]);
+    const found = answer(delta, settled);
+    const grids = found.ground ? [found.map.yard, found.ground] : [found.map.yard];
+    return transfer(
+      found,
+      grids.map(({ hours }) => hours.buffer),
+    );
   },
 };
 

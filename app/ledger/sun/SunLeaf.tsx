@@ -62,8 +62,9 @@ export function SunFound() {
         ))}
       </ul>
       <p className="sun-notes">
-        The dotted lines on the plan join places with the same hours. Midday is from 10 to 2 by the sun. What
-        a thing takes is what the bed would gain if that alone were not there.
+        The dotted lines on the plan join places with the same hours on bare ground, with no bed in the way.
+        Midday is from 10 to 2 by the sun. What a thing takes is what the bed would gain if that alone were
+        not there.
       </p>
       <p className="sun-notes">
         Direct sun only, on a level yard under a clear sky: clouds, and hills or houses beyond the yard, are

@@ -1,4 +1,4 @@
-import { type Box, formatHours, type Garden, type Point, type SunMap } from "../../../src/index.ts";
+import { type Box, formatHours, type Garden, type Point, type SunGrid } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { clearPlace, markBox } from "../clear-place.ts";
 import { labelBoxes, overlap } from "../label.ts";
@@ -15,22 +15,22 @@ const SPECK = 24;
 const LETTERED = 72;
 const HOURS: Letters = { ...LETTERS.note, weight: 600, colour: INK.sun };
 
-const drawn = new WeakMap<SunMap, readonly Contour[]>();
+const drawn = new WeakMap<SunGrid, readonly Contour[]>();
 
 /** A map never changes, so its lines are found once, however often they are drawn. */
-function linesOf(map: SunMap): readonly Contour[] {
-  let lines = drawn.get(map);
+function linesOf(ground: SunGrid): readonly Contour[] {
+  let lines = drawn.get(ground);
   if (!lines) {
-    lines = contoursOf(map.yard, LEVELS);
-    drawn.set(map, lines);
+    lines = contoursOf(ground, LEVELS);
+    drawn.set(ground, lines);
   }
   return lines;
 }
 
 /** Dotted lines of equal hours of sun within the yard, each with its hours where nothing else is written. */
-export function paintSunLines(pen: Pen, map: SunMap, garden: Garden, marks: readonly Point[]): void {
+export function paintSunLines(pen: Pen, ground: SunGrid, garden: Garden, marks: readonly Point[]): void {
   const { ctx, view } = pen;
-  const lines = linesOf(map)
+  const lines = linesOf(ground)
     .map(({ hours, line }) => ({ hours, line, length: lengthOf(line) * view.scale }))
     .filter(({ length }) => length >= SPECK);
   ctx.save();
