@@ -44,9 +44,10 @@ export function bedLight(
   let clearLooks = 0;
 
   instants.forEach((instant, look) => {
-    const casting = parts.filter(
-      (part) => lightOf(part, instant) < 1 && castPart(raster, part, instant, part.mask),
-    );
+    const casting: StandingPart[] = [];
+    for (const part of parts) {
+      if (lightOf(part, instant) < 1 && castPart(raster, part, instant, part.mask)) casting.push(part);
+    }
     if (casting.length === 0) {
       clearLooks++;
       shares[look] = 1;
@@ -57,7 +58,7 @@ export function bedLight(
     for (let word = 0; word < soil.length; word++) {
       const counted = soil[word]!;
       let shaded = 0;
-      for (const { mask } of casting) shaded |= mask[word]!;
+      for (let i = 0; i < casting.length; i++) shaded |= casting[i]!.mask[word]!;
       const plain = counted & ~shaded;
       if (plain !== 0) full.add(word, plain);
       sum += bitCount(plain);

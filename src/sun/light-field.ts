@@ -9,7 +9,7 @@ export interface LightField {
   readonly cells: Cells;
   /** Looks at the sun for each cell, each counted by the share of light that came. */
   readonly totals: Float64Array;
-  /** For each look at the sun, the share of light over the cells that matter, 0 to 1. */
+  /** For each look at the sun, the share of light over the cells whose mean is wanted, 0 to 1; 0 for none. */
   readonly shares: Float64Array;
 }
 
@@ -31,7 +31,7 @@ export interface FieldRequest {
   readonly cells: Cells;
   /** Height of the plane above the ground, mm. */
   readonly level: number;
-  /** The cells whose mean share is wanted, usually the soil of a bed; all of them where there is no such mask. */
+  /** The cells whose mean share is wanted: the soil of a bed. None of them where only the totals are. */
   readonly soil: Mask;
   readonly casters: readonly Caster[];
   readonly instants: readonly Instant[];
@@ -64,22 +64,26 @@ export function lightField({ cells, level, soil, casters, instants, keep }: Fiel
     }
     const dims = dimming.map((part) => ({ mask: part.mask, light: lightOf(part, instant) }));
     let sum = 0;
+    let at = 0;
+    const tell = (bits: number, light: number) => {
+      counters.of(light).add(at, bits);
+      sum += light * bitCount(bits & soil[at]!);
+    };
     for (let word = 0; word < dark.length; word++) {
       const lit = ~dark[word]! & everywhere[word]!;
       if (lit === 0) continue;
       let dimmed = 0;
-      for (const { mask } of dims) dimmed |= mask[word]!;
+      for (let i = 0; i < dims.length; i++) dimmed |= dims[i]!.mask[word]!;
       const plain = lit & ~dimmed;
-      full.add(word, plain);
-      const counted = soil[word]!;
-      if (counted !== 0) sum += bitCount(plain & counted);
-      if ((lit & dimmed) === 0) continue;
-      eachLight(dims, word, lit & dimmed, (bits, light) => {
-        counters.of(light).add(word, bits);
-        sum += light * bitCount(bits & counted);
-      });
+      if (plain !== 0) {
+        full.add(word, plain);
+        const counted = soil[word]!;
+        if (counted !== 0) sum += bitCount(plain & counted);
+      }
+      at = word;
+      if ((lit & dimmed) !== 0) eachLight(dims, word, lit & dimmed, tell);
     }
-    shares[look] = sum / soilCells;
+    shares[look] = soilCells > 0 ? sum / soilCells : 0;
     keep?.({ lit: dark.map((bits, word) => ~bits & everywhere[word]!), dims: dims.map(copied) });
     for (const { mask } of dimming) mask.fill(0);
   });
@@ -100,11 +104,11 @@ export function eachLight(
     const lowest = left & -left;
     let same = left;
     let light = 1;
-    for (const { mask, light: through } of dims) {
-      const here = mask[word]!;
+    for (let i = 0; i < dims.length; i++) {
+      const here = dims[i]!.mask[word]!;
       if (here & lowest) {
         same &= here;
-        light *= through;
+        light *= dims[i]!.light;
       } else same &= ~here;
     }
     tell(same, light);

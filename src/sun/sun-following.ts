@@ -8,15 +8,7 @@ import { LightCounters } from "./bit-counter.ts";
 import { type Caster, casterOf, castersOf } from "./casters.ts";
 import { bitCount, type Cells, emptyMask, type Mask, wordsInRow } from "./cells.ts";
 import { type Instant, instantsOf } from "./instants.ts";
-import {
-  allOf,
-  countOf,
-  type Dim,
-  eachLight,
-  type KeptLight,
-  type LightField,
-  lightField,
-} from "./light-field.ts";
+import { countOf, type Dim, eachLight, type KeptLight, type LightField, lightField } from "./light-field.ts";
 import { type SunOptions, settingsFor } from "./options.ts";
 import { castPart, lightOf, rasterOver, standingOver } from "./plane.ts";
 import { bedsOf, sunHours } from "./sun-hours.ts";
@@ -47,7 +39,7 @@ export function sunFollowing(
   const others = garden.items.filter((item) => item.id !== id);
   const casters = castersOf(others);
   const cells = yardCells(garden, settings.cell);
-  const ground = keptField(cells, allOf(cells), 0, casters, instants);
+  const ground = keptField(cells, emptyMask(cells), 0, casters, instants);
   const beds = new Map<Bed, KeptBed>(
     bedsOf({ items: others }, settings.cell).map(({ bed, place }) => {
       const field = keptField(place.cells, place.soil, place.level, castersFor(bed, casters), instants);
@@ -155,7 +147,7 @@ function withOneMore(kept: KeptField, caster: Caster | null, instants: readonly 
       }
       lost += lossIn(word, solid, before, dims, losses, soil[word]!);
     }
-    shares[look]! -= lost / soilCells;
+    if (soilCells > 0) shares[look]! -= lost / soilCells;
     for (const { mask } of dims) mask.fill(0, first * words, (last + 1) * words);
   });
   const taken = losses.totals(cells);

@@ -5,8 +5,9 @@ import { bedLight, castersFor } from "./bed-light.ts";
 import { type BedSoil, bedSoil } from "./bed-soil.ts";
 import { bedSun } from "./bed-sun.ts";
 import { castersOf } from "./casters.ts";
+import { emptyMask } from "./cells.ts";
 import { instantsOf } from "./instants.ts";
-import { allOf, lightField } from "./light-field.ts";
+import { lightField } from "./light-field.ts";
 import { type SunOptions, settingsFor } from "./options.ts";
 import type { BedSun, SunMap } from "./sun-map.ts";
 import { type LitBed, yardCells, yardSun } from "./yard-sun.ts";
@@ -28,7 +29,7 @@ export function sunHours(garden: Garden, options: SunOptions = {}): SunMap {
   const instants = instantsOf(garden.site, settings);
   const casters = castersOf(garden.items);
   const cells = yardCells(garden, settings.cell);
-  const ground = lightField({ cells, level: 0, soil: allOf(cells), casters, instants });
+  const ground = lightField({ cells, level: 0, soil: emptyMask(cells), casters, instants });
   const lit: LitBed[] = [];
   const beds: BedSun[] = [];
   for (const { bed, place } of bedsOf(garden, settings.cell)) {

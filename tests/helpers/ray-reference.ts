@@ -78,25 +78,53 @@ function passages(ring: Ring, x: number, y: number, { dx, dy }: Ray): number[] {
   return inside ? [0, ...at] : at;
 }
 
-const hitsRing = (
-  ring: Ring,
+/** A ring laid out for speed: x and y of each corner in turn. */
+type Flat = Float64Array;
+const flat = (ring: Ring): Flat => Float64Array.from(ring.flat());
+
+/** Whether a ray from a spot passes through what stands on a ring between two heights. */
+function hitsRing(
+  ring: Flat,
   bottom: number,
   top: number,
   x: number,
   y: number,
   z: number,
   ray: Ray,
-): boolean => {
+): boolean {
   if (top <= z) return false;
-  const through = passages(ring, x, y, ray);
-  for (let i = 0; i + 1 < through.length; i += 2) {
-    if (Math.max(z + through[i]!, bottom) < Math.min(z + through[i + 1]!, top)) return true;
+  const { dx, dy } = ray;
+  const steep = Math.abs(dx) < Math.abs(dy);
+  // A ray that is inside somewhere between the heights is so from the lower one on, or comes in later.
+  const from = Math.max(0, bottom - z);
+  let inside = false;
+  const [startX, startY] = [x + from * dx, y + from * dy];
+  let bx = ring[ring.length - 2]!;
+  let by = ring[ring.length - 1]!;
+  for (let i = 0; i < ring.length; i += 2) {
+    const ax = ring[i]!;
+    const ay = ring[i + 1]!;
+    if (ay > startY !== by > startY && startX < ((bx - ax) * (startY - ay)) / (by - ay) + ax)
+      inside = !inside;
+    const sideA = (ax - x) * dy - (ay - y) * dx;
+    const sideB = (bx - x) * dy - (by - y) * dx;
+    if (sideA > 0 !== sideB > 0) {
+      const share = sideA / (sideA - sideB);
+      const t = steep ? (ay + share * (by - ay) - y) / dy : (ax + share * (bx - ax) - x) / dx;
+      if (t > from && z + t < top) return true;
+    }
+    bx = ax;
+    by = ay;
   }
-  return false;
-};
+  return inside;
+}
 
 function ringsTest(rings: readonly Ring[], bottom: number, top: number, light: number): Test {
-  return (x, y, z, ray) => (rings.some((ring) => hitsRing(ring, bottom, top, x, y, z, ray)) ? light : 1);
+  const laid = rings.map(flat);
+  return (x, y, z, ray) => {
+    for (const ring of laid) if (hitsRing(ring, bottom, top, x, y, z, ray)) return light;
+    return 1;
+  };
 }
 
 /** The strips of a wall or fence are those of the product: how they close at bends is its own decision. */
@@ -118,41 +146,28 @@ function buildingTest(item: ItemOf<"house" | "shed">): Test {
   const [middle, half] = wide
     ? [(top + bottom) / 2, (bottom - top) / 2]
     : [(left + right) / 2, (right - left) / 2];
-  const roofAt = (x: number, y: number) => {
-    const [ownX, ownY] = unplaced([x, y], item.at, item.turn);
-    return height + roofRise * (1 - Math.abs((wide ? ownY : ownX) - middle) / half);
-  };
+  const roofAt = (own: number) => height + roofRise * (1 - Math.abs(own - middle) / half);
+  // How far across the ridge a place on the plan lies, in the building's own frame.
+  const acrossOf = (x: number, y: number) => unplaced([x, y], item.at, item.turn)[wide ? 1 : 0];
+  const [offset, alongX, alongY] = [
+    acrossOf(0, 0),
+    acrossOf(1, 0) - acrossOf(0, 0),
+    acrossOf(0, 1) - acrossOf(0, 0),
+  ];
   return (x, y, z, ray) => {
     if (z >= height + roofRise) return 1;
+    const start = offset + alongX * x + alongY * y;
+    const step = alongX * ray.dx + alongY * ray.dy;
+    const isUnder = (t: number) => roofAt(start + t * step) > z + t;
+    const ridge = (middle - start) / step;
     const through = passages(ring, x, y, ray);
     for (let i = 0; i + 1 < through.length; i += 2) {
-      if (dipsUnder(roofAt, x, y, z, ray, through[i]!, through[i + 1]!)) return 0;
+      const [from, to] = [through[i]!, through[i + 1]!];
+      // A gable less a straight line is highest at an end or under the ridge.
+      if (isUnder(from) || isUnder(to) || (ridge > from && ridge < to && isUnder(ridge))) return 0;
     }
     return 1;
   };
-}
-
-/** Whether a ray is below a roof anywhere between two heights: a gable less a straight line has one highest place. */
-function dipsUnder(
-  roofAt: (x: number, y: number) => number,
-  x: number,
-  y: number,
-  z: number,
-  { dx, dy }: Ray,
-  from: number,
-  to: number,
-): boolean {
-  const room = (t: number) => roofAt(x + t * dx, y + t * dy) - (z + t);
-  let [low, high] = [from, to];
-  if (room(low) > 0 || room(high) > 0) return true;
-  for (let round = 0; round < 40; round++) {
-    const [a, b] = [low + (high - low) / 3, high - (high - low) / 3];
-    const [atA, atB] = [room(a), room(b)];
-    if (atA > 0 || atB > 0) return true;
-    if (atA < atB) low = a;
-    else high = b;
-  }
-  return false;
 }
 
 function bedTest(bed: ItemOf<"bed">): Test {
@@ -180,12 +195,13 @@ function bedTest(bed: ItemOf<"bed">): Test {
         [left, cy + 150],
       ];
   const soil = legs + soilDepth;
+  const laid = flat(screen);
   return (x, y, z, ray, inLeaf) => {
     const rest = box(x, y, z, ray, inLeaf);
     if (rest === 0) return 0;
     const [ownX, ownY] = unplaced([x, y], bed.at, bed.turn);
     const [dx, dy] = unplaced([ray.dx, ray.dy], [0, 0], bed.turn);
-    return hitsRing(screen, soil, soil + bed.trellis!, ownX, ownY, z, { dx, dy }) ? 0.3 : 1;
+    return hitsRing(laid, soil, soil + bed.trellis!, ownX, ownY, z, { dx, dy }) ? 0.3 : 1;
   };
 }
 
@@ -197,8 +213,9 @@ function treeTest(tree: ItemOf<"tree">): Test {
     const angle = (i * Math.PI) / 4;
     return [atX + (tree.trunk / 2) * Math.cos(angle), atY + (tree.trunk / 2) * Math.sin(angle)];
   });
+  const laid = flat(trunk);
   return (x, y, z, ray, inLeaf) => {
-    if (hitsRing(trunk, 0, middle, x, y, z, ray)) return 0;
+    if (hitsRing(laid, 0, middle, x, y, z, ray)) return 0;
     // |(p + t d - c) / axes|² = 1
     const a = (ray.dx ** 2 + ray.dy ** 2) / across ** 2 + 1 / up ** 2;
     const b = ((x - atX) * ray.dx + (y - atY) * ray.dy) / across ** 2 + (z - middle) / up ** 2;
