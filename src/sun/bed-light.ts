@@ -3,7 +3,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import type { BedSoil } from "./bed-soil.ts";
 import { LightCounters } from "./bit-counter.ts";
 import type { Caster } from "./casters.ts";
-import { bitCount } from "./cells.ts";
+import { bitCount, wordsInRow } from "./cells.ts";
 import type { Instant } from "./instants.ts";
 import { countOf } from "./light-field.ts";
 import type { SunSettings } from "./options.ts";
@@ -36,48 +36,44 @@ export function bedLight(
 ): BedLight {
   const parts = standingOver(casters, cells, level);
   const raster = rasterOver(cells);
-  const counters = new LightCounters(soil.length);
-  const full = counters.of(1);
-  const shares = new Float64Array(instants.length);
+  const losses = new LightCounters(soil.length);
+  const shares = new Float64Array(instants.length).fill(1);
   const soilCells = countOf(soil);
   const costs = new Costs(instants, settings);
-  let clearLooks = 0;
+  const words = wordsInRow(cells);
 
   instants.forEach((instant, look) => {
     const casting: StandingPart[] = [];
+    let [first, last] = [cells.rows, -1];
     for (const part of parts) {
-      if (lightOf(part, instant) < 1 && castPart(raster, part, instant, part.mask)) casting.push(part);
+      if (lightOf(part, instant) >= 1 || !castPart(raster, part, instant, part.mask)) continue;
+      casting.push(part);
+      first = Math.min(first, raster.firstRow);
+      last = Math.max(last, raster.lastRow);
     }
-    if (casting.length === 0) {
-      clearLooks++;
-      shares[look] = 1;
-      return;
-    }
+    if (casting.length === 0) return;
     const groups = new Map<string | number, Group>();
-    let sum = 0;
-    for (let word = 0; word < soil.length; word++) {
-      const counted = soil[word]!;
+    const [from, to] = [first * words, (last + 1) * words];
+    for (let word = from; word < to; word++) {
       let shaded = 0;
       for (let i = 0; i < casting.length; i++) shaded |= casting[i]!.mask[word]!;
-      const plain = counted & ~shaded;
-      if (plain !== 0) full.add(word, plain);
-      sum += bitCount(plain);
-      let left = counted & shaded;
+      let left = soil[word]! & shaded;
       while (left !== 0) {
         const { group, bits } = alike(casting, word, left, groups, instant);
-        if (group.light > 0) counters.of(group.light).add(word, bits);
+        losses.of(1 - group.light).add(word, bits);
         group.cells += bitCount(bits);
         left ^= bits;
       }
     }
     for (const group of groups.values()) {
-      sum += group.cells * group.light;
-      costs.count(group.over, instant, look, group.light, group.cells / soilCells);
+      const share = group.cells / soilCells;
+      shares[look]! -= share * (1 - group.light);
+      costs.count(group.over, instant, look, group.light, share);
     }
-    shares[look] = sum / soilCells;
-    for (const { mask } of casting) mask.fill(0);
+    for (const { mask } of casting) mask.fill(0, from, to);
   });
-  return { totals: counters.totals(cells).map((total) => total + clearLooks), shares, shade: costs.shade() };
+  const taken = losses.totals(cells);
+  return { totals: taken.map((loss) => instants.length - loss), shares, shade: costs.shade() };
 }
 
 /** Cells that lie under the same parts at one look. */

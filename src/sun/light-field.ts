@@ -2,7 +2,7 @@ import { LightCounters } from "./bit-counter.ts";
 import type { Caster } from "./casters.ts";
 import { bitCount, type Cells, emptyMask, type Mask, wordsInRow } from "./cells.ts";
 import type { Instant } from "./instants.ts";
-import { castPart, lightOf, rasterOver, type StandingPart, standingOver } from "./plane.ts";
+import { castPart, lightOf, rasterOver, standingOver } from "./plane.ts";
 
 /** The light that falls on the cells of one level plane over all looks at the sun. */
 export interface LightField {
@@ -40,54 +40,61 @@ export interface FieldRequest {
 }
 
 /**
- * Sums up the light on a plane: for each look at the sun all shadows are set into masks of a bit a cell, and the cells that
- * are lit counted 32 at a time. The same as a ray from every cell to every look at the sun, but for rounding.
+ * Sums up the light on a plane: for each look at the sun all shadows are set into masks of a bit a cell, and the cells they
+ * shade counted 32 at a time; what is left of all looks is light. The same as a ray from every cell to every look at the sun, but for rounding.
  */
 export function lightField({ cells, level, soil, casters, instants, keep }: FieldRequest): LightField {
   const parts = standingOver(casters, cells, level);
   const raster = rasterOver(cells);
-  const counters = new LightCounters(soil.length);
-  const full = counters.of(1);
+  const losses = new LightCounters(soil.length);
+  const whole = losses.of(1);
   const shares = new Float64Array(instants.length);
   const soilCells = countOf(soil);
   const dark = emptyMask(cells);
   const everywhere = allOf(cells);
+  const words = wordsInRow(cells);
 
   instants.forEach((instant, look) => {
-    dark.fill(0);
-    const dimming: StandingPart[] = [];
+    const dims: Dim[] = [];
+    let [first, last] = [cells.rows, -1];
     for (const part of parts) {
       const light = lightOf(part, instant);
-      if (light >= 1) continue;
-      const touched = castPart(raster, part, instant, light <= 0 ? dark : part.mask);
-      if (touched && light > 0) dimming.push(part);
+      const mask = light <= 0 ? dark : part.mask;
+      if (light >= 1 || !castPart(raster, part, instant, mask)) continue;
+      if (light > 0) dims.push({ mask, light });
+      first = Math.min(first, raster.firstRow);
+      last = Math.max(last, raster.lastRow);
     }
-    const dims = dimming.map((part) => ({ mask: part.mask, light: lightOf(part, instant) }));
-    let sum = 0;
+    let lost = 0;
     let at = 0;
     const tell = (bits: number, light: number) => {
-      counters.of(light).add(at, bits);
-      sum += light * bitCount(bits & soil[at]!);
+      losses.of(1 - light).add(at, bits);
+      lost += (1 - light) * bitCount(bits & soil[at]!);
     };
-    for (let word = 0; word < dark.length; word++) {
-      const lit = ~dark[word]! & everywhere[word]!;
-      if (lit === 0) continue;
+    // Rows that no shadow touches lose nothing.
+    const [from, to] = [first * words, (last + 1) * words];
+    for (let word = from; word < to; word++) {
+      const unlit = dark[word]!;
+      if (unlit !== 0) {
+        whole.add(word, unlit);
+        const counted = soil[word]!;
+        if (counted !== 0) lost += bitCount(unlit & counted);
+      }
       let dimmed = 0;
       for (let i = 0; i < dims.length; i++) dimmed |= dims[i]!.mask[word]!;
-      const plain = lit & ~dimmed;
-      if (plain !== 0) {
-        full.add(word, plain);
-        const counted = soil[word]!;
-        if (counted !== 0) sum += bitCount(plain & counted);
-      }
+      dimmed &= ~unlit;
       at = word;
-      if ((lit & dimmed) !== 0) eachLight(dims, word, lit & dimmed, tell);
+      if (dimmed !== 0) eachLight(dims, word, dimmed, tell);
     }
-    shares[look] = soilCells > 0 ? sum / soilCells : 0;
+    shares[look] = soilCells > 0 ? 1 - lost / soilCells : 0;
     keep?.({ lit: dark.map((bits, word) => ~bits & everywhere[word]!), dims: dims.map(copied) });
-    for (const { mask } of dimming) mask.fill(0);
+    if (from < to) {
+      dark.fill(0, from, to);
+      for (const { mask } of dims) mask.fill(0, from, to);
+    }
   });
-  return { cells, totals: counters.totals(cells), shares };
+  const taken = losses.totals(cells);
+  return { cells, totals: taken.map((loss) => instants.length - loss), shares };
 }
 
 const copied = ({ mask, light }: Dim): Dim => ({ mask: mask.slice(), light });

@@ -244,9 +244,10 @@ export class Raster {
       const to = Math.min(this.#columns - 1, Math.floor(right[row]!));
       left[row] = Infinity;
       right[row] = -Infinity;
-      if (from <= to) setBits(mask, row * this.#words, from, to);
+      if (from > to) continue;
+      setBits(mask, row * this.#words, from, to);
+      if (row < this.firstRow) this.firstRow = row;
+      if (row > this.lastRow) this.lastRow = row;
     }
-    if (first < this.firstRow) this.firstRow = first;
-    if (last > this.lastRow) this.lastRow = last;
   }
 }
