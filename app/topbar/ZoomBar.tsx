@@ -20,7 +20,11 @@ export function ZoomBar() {
       >
         −
       </button>
-      <output className="zoom-scale" title={`Drawn ${ratio} on a screen of 96 pixels to the inch`}>
+      <output
+        aria-live="off"
+        className="zoom-scale"
+        title={`Drawn ${ratio} on a screen of 96 pixels to the inch`}
+      >
         {scaleText}
       </output>
       <button

@@ -68,7 +68,9 @@ describe("shift to clear, of the snag that is looked at", () => {
     render(<Ledger />);
     await lookAt();
     expect(
-      await screen.findByText("No shift of Roots clears it: Roots: 3 in outside the yard."),
+      await screen.findByText(
+        "No shift of Roots was found that clears it. In the way: Roots: 3 in outside the yard.",
+      ),
     ).toBeTruthy();
   });
 

@@ -2,6 +2,7 @@ import { useEffect, useState } from "react";
 import {
   type Garden,
   type ItemId,
+  nameOf,
   type ShiftSearch,
   type Snag,
   shiftWay,
