@@ -30,7 +30,7 @@ export function ShiftToClear({ snag, ...hands }: Props) {
   if (found.found === "no shift") {
     return (
       <p className="quiet">
-        No shift of {bed.name || "this bed"} clears it: {found.inTheWay.title}.
+        No shift of {nameOf(bed)} was found that clears it. In the way: {found.inTheWay.title}.
       </p>
     );
   }
