@@ -37,11 +37,12 @@ testRule(narrowMainWay, {
         fence("left", { from: [-4000, -5000], to: [-4000, 3000], thickness: 40 }),
         fence("above", { from: [-4020, -5000], to: [4020, -5000], thickness: 40 }),
         fence("right", { from: [4000, -5000], to: [4000, 3000], thickness: 40 }),
-        bed("plug", { x: -3180, y: 1500, w: 6360, h: 1100, name: "Plug" }),
+        // 800 mm are left of it and 32 in right of it: the wider one is the way.
+        bed("plug", { x: -3180, y: 1500, w: 6347.2, h: 1100, name: "Plug" }),
         bed("far", { x: -600, y: -3000, w: 1200, h: 2500, name: "Far" }),
       ),
-      measured: [800],
-      waysOut: ["Shift Plug 4½ in east"],
+      measured: [32 * INCH],
+      waysOut: ["Shift Plug 4 in west"],
     },
   },
 });
