@@ -1,11 +1,12 @@
+import Flatbush from "flatbush";
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { difference, intersection } from "../geometry/clip.ts";
-import { boxDistance, boxOf, distanceToOutline, liesWithin } from "../geometry/gap.ts";
+import { boxOf, distanceToOutline, liesWithin } from "../geometry/gap.ts";
 import { centroid, contains, ringArea } from "../geometry/ring.ts";
 import { nearestShift, type Overlap, overlapOf, shiftsWithin } from "../geometry/shift.ts";
-import type { Point, Ring } from "../geometry/types.ts";
+import type { Box, Point, Ring } from "../geometry/types.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import { type Barrier, barriersOf, bars, type Movable } from "./barriers.ts";
 
@@ -48,7 +49,7 @@ export function placeOf(garden: Garden): Place {
     place = {
       movables,
       barriers,
-      conflicts: movables.flatMap((movable) => conflictsOf(movable, movables, barriers, garden)),
+      conflicts: conflictsOf(movables, barriers, garden),
       outside: movables.flatMap((movable) => outsideOf(movable, garden.yard)),
     };
     places.set(garden, place);
@@ -56,30 +57,44 @@ export function placeOf(garden: Garden): Place {
   return place;
 }
 
-function conflictsOf(
-  movable: Movable,
-  movables: readonly Movable[],
-  barriers: readonly Barrier[],
-  garden: Garden,
-): Conflict[] {
-  const outline = outlineOf(movable);
-  // Two movables meet once: the one that comes later in the garden is told as in the way of the earlier.
-  const earlier = new Set(movables.slice(0, movables.indexOf(movable)).map(({ id }) => id));
-  return barriers.flatMap((barrier) => {
-    if (barrier.what === "tap" || earlier.has(barrier.id)) return [];
-    if (boxDistance(boxOf(outline), boxOf(barrier.ring)) > 0 || !bars(barrier, movable, garden)) return [];
-    const overlap = remembered(outline, barrier.ring);
-    if (!overlap || overlap.depth <= SAME_LENGTH) return [];
-    return [
-      {
-        of: movable.id,
-        with: barrier.id,
-        what: barrier.what,
-        depth: overlap.depth,
-        at: middleOf(intersection([outline], [barrier.ring]), outline),
-      },
-    ];
+function conflictsOf(movables: readonly Movable[], barriers: readonly Barrier[], garden: Garden): Conflict[] {
+  const near = touching(barriers);
+  const order = new Map(movables.map(({ id }, i) => [id, i]));
+  return movables.flatMap((movable, place) => {
+    const outline = outlineOf(movable);
+    return near(boxOf(outline)).flatMap((barrier) => {
+      // Two movables meet once: the one that comes later in the garden is told as in the way of the earlier.
+      const isEarlier = (order.get(barrier.id) ?? place) < place;
+      if (barrier.what === "tap" || isEarlier || !bars(barrier, movable, garden)) return [];
+      const overlap = remembered(outline, barrier.ring);
+      if (!overlap || overlap.depth <= SAME_LENGTH) return [];
+      return [
+        {
+          of: movable.id,
+          with: barrier.id,
+          what: barrier.what,
+          depth: overlap.depth,
+          at: middleOf(intersection([outline], [barrier.ring]), outline),
+        },
+      ];
+    });
   });
+}
+
+/** Finds the barriers whose bounds meet a box, in their order. */
+function touching(barriers: readonly Barrier[]): (box: Box) => Barrier[] {
+  if (barriers.length === 0) return () => [];
+  const index = new Flatbush(barriers.length);
+  for (const { ring } of barriers) {
+    const { minX, minY, maxX, maxY } = boxOf(ring);
+    index.add(minX, minY, maxX, maxY);
+  }
+  index.finish();
+  return ({ minX, minY, maxX, maxY }) =>
+    index
+      .search(minX, minY, maxX, maxY)
+      .sort((a, b) => a - b)
+      .map((i) => barriers[i]!);
 }
 
 const overlapsByPair = new WeakMap<Ring, WeakMap<Ring, { readonly overlap: Overlap | null }>>();
