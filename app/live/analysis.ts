@@ -5,8 +5,8 @@ import { useFindings } from "./findings.ts";
 import { provideShiftSearch } from "./shift-search.ts";
 import { type Answer, startWorker } from "./worker-analyst.ts";
 
-/** A frame is 16.7 ms; the plan's own drawing needs its share of it. */
-const FRAME_SHARE_MS = 8;
+/** A frame is 16.7 ms; the plan's own drawing takes 4 of them with 40 beds. */
+const FRAME_SHARE_MS = 12;
 /** One slow glance may be the machine's, or the first of its kind; so many in a row are the garden's. */
 const SLOW_IN_A_ROW = 4;
 /** With each gesture the frame gets another chance, but fewer: what was slow a moment ago mostly still is. */
