@@ -7,7 +7,8 @@ import {
   storedGardens,
 } from "./keeping/database.ts";
 import { createGardens } from "./keeping/gardens.ts";
-import { createKeeper, reasonOf } from "./keeping/keeper.ts";
+import { asStored, createKeeper, reasonOf } from "./keeping/keeper.ts";
+import { setDown, takeUp } from "./keeping/last-moment.ts";
 import { lastOpen, rememberOpen } from "./keeping/last-open.ts";
 import { provideGardens } from "./keeping/page-gardens.ts";
 import { useKeeping } from "./keeping/use-keeping.ts";
@@ -26,6 +27,7 @@ export async function boot(): Promise<void> {
   const keeper = createKeeper(useEditor, shelf, now, newId);
   provideGardens(createGardens(useEditor, database, keeper, newId));
 
+  if (database) await takeUp(database);
   const first = await firstGarden(database);
   useEditor.getState().open(first.garden);
   if (database) keeper.adopt(first.id);
@@ -41,7 +43,12 @@ export async function boot(): Promise<void> {
   void import("./live/analysis.ts").then(({ startAnalysis }) => startAnalysis(useEditor));
 
   function keepIfChanged() {
-    if (useKeeping.getState().keeping.state !== "kept") void keeper.keepNow();
+    const { keeping, gardenId } = useKeeping.getState();
+    if (keeping.state === "kept") return;
+    const id = gardenId ?? newId();
+    useKeeping.setState({ gardenId: id });
+    setDown(asStored(id, useEditor.getState().garden, now()));
+    void keeper.keepNow();
   }
 }
 
