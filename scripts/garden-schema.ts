@@ -5,10 +5,10 @@ import { isBoard } from "../src/garden/kinds/bed.ts";
 import { BOARD_SIZES } from "../src/garden/timber-sizes.ts";
 
 /** Checks by function that come down to a table, and the words in it. */
-const TABLES = new Map<unknown, readonly string[]>([
-  [isCropId, CROP_IDS],
-  [isBoard, BOARD_SIZES.map(({ name }) => name)],
-]);
+const TABLES = new Map<unknown, readonly string[]>([[isCropId, CROP_IDS]]);
+
+/** A board of the table, or any other by its sizes in millimetres. */
+const BOARD_NAME = `^(?:${BOARD_SIZES.map(({ name }) => name).join("|")}|[0-9.]+x[0-9.]+mm)$`;
 
 /**
  * The garden document as JSON Schema (draft 7), for other people's programs and editors. Made from the very schema that
@@ -22,7 +22,9 @@ export function gardenJsonSchema(): Record<string, unknown> {
     ignoreActions: ["brand", "readonly", "transform", "finite"],
     overrideAction: ({ valibotAction, jsonSchema }) => {
       if (valibotAction.type !== "check") return undefined;
-      const words = TABLES.get(Reflect.get(valibotAction, "requirement"));
+      const requirement = Reflect.get(valibotAction, "requirement");
+      if (requirement === isBoard) return { ...jsonSchema, pattern: BOARD_NAME };
+      const words = TABLES.get(requirement);
       return words ? { ...jsonSchema, enum: [...words] } : jsonSchema;
     },
   });

@@ -51,7 +51,7 @@ export { outlineOf } from "./garden/outline.ts";
 export { LEAD_LEVELS, type LeadLevel, leadVerdicts } from "./garden/soil-lead.ts";
 export type { Source } from "./garden/source.ts";
 export { orderOps, type Stacking } from "./garden/stacking.ts";
-export { BOARD_SIZES, type BoardSize, boardSize } from "./garden/timber-sizes.ts";
+export { BOARD_SIZES, type BoardSize, boardSize, ownBoardName } from "./garden/timber-sizes.ts";
 export { insertCorner, removeCorner, yardWithSide } from "./garden/yard-sides.ts";
 export { boundsOf, centroid, clockwise, contains, signedArea } from "./geometry/ring.ts";
 export type { Shape } from "./geometry/shape.ts";

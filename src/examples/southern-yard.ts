@@ -87,6 +87,8 @@ function bed({ name, at, crops, courses = 3, changes }: BedPlan): ItemOf<"bed"> 
       timber: "larch",
       courses,
       corner: "ends-between-sides",
+      cornerPosts: true,
+      capRail: null,
       bracing: "stakes-and-ties",
     },
     ...changes,
@@ -116,7 +118,7 @@ export const SOUTHERN_YARD: Garden = {
     winter: "mild",
     ground: { ...empty.site.ground, cover: "firm-gravel" },
   },
-  gardener: { kneeling: false, barrow: false, wheelchair: true, child: false },
+  gardener: { ...empty.gardener, kneeling: false, barrow: false, wheelchair: true, child: false },
   yard,
   items: [...surroundings, ...beds],
 };

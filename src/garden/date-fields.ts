@@ -30,3 +30,12 @@ export const monthDay = v.pipe(
   v.regex(/^\d\d-\d\d$/, "must be month and day such as 04-26"),
   v.check(isRealDay, "is no day of the calendar"),
 );
+
+/** A name of the time zone database, "Europe/Lisbon" or "UTC": its form alone, since the list itself keeps changing. */
+export const timeZone = v.pipe(
+  v.string("must be text"),
+  v.regex(
+    /^[A-Za-z][A-Za-z0-9_+-]{0,30}(\/[A-Za-z0-9_+-]{1,30}){0,2}$/,
+    "must be a time zone such as Europe/Lisbon",
+  ),
+);

@@ -10,8 +10,23 @@ const rectangle = (width: number, length: number): Ring => [
 ];
 
 const ground = { cover: "lawn", contaminated: false, burrowing: "none", slope: 0, falls: 0 } as const;
-const climate = { winter: "freezing", lastFrost: null, firstFrost: null } as const;
-const gardener = { kneeling: true, barrow: true, wheelchair: false, child: false } as const;
+const climate = {
+  winter: "freezing",
+  lastFrost: null,
+  firstFrost: null,
+  timeZone: null,
+  season: null,
+  skyline: [],
+} as const;
+const gardener = {
+  kneeling: true,
+  barrow: true,
+  wheelchair: false,
+  child: false,
+  edition: "ada-2010",
+} as const;
+const cutting = { onHand: [], ownBoards: [], aim: "least-cost" } as const;
+const prices = { asOf: null, supplier: "", horizon: 10, own: {} } as const;
 
 const shared = {
   format: FORMAT,
@@ -30,17 +45,24 @@ const EMPTY: Readonly<Record<Units, Garden>> = {
     units: "us",
     paper: "letter",
     site: { north: 0, place: "", latitude: 40, longitude: -95, ground, ...climate },
-    cutting: { kerf: INCH / 8, stockLengths: [8 * FOOT, 10 * FOOT, 12 * FOOT, 16 * FOOT] },
-    prices: { currency: "USD", asOf: null, own: {} },
+    cutting: {
+      ...cutting,
+      kerf: INCH / 8,
+      stockLengths: [8 * FOOT, 10 * FOOT, 12 * FOOT, 16 * FOOT],
+      worthKeeping: 2 * FOOT,
+    },
+    prices: { ...prices, currency: "USD" },
     yard: rectangle(40 * FOOT, 30 * FOOT),
   },
   metric: {
     ...shared,
+    // Whoever counts in millimetres is held to the millimetres that the standard prints.
+    gardener: { ...gardener, edition: "ada-2010-mm" },
     units: "metric",
     paper: "a4",
     site: { north: 0, place: "", latitude: 52, longitude: 5, ground, ...climate },
-    cutting: { kerf: 3, stockLengths: [2400, 3000, 3600, 4800] },
-    prices: { currency: "EUR", asOf: null, own: {} },
+    cutting: { ...cutting, kerf: 3, stockLengths: [2400, 3000, 3600, 4800], worthKeeping: 600 },
+    prices: { ...prices, currency: "EUR" },
     yard: rectangle(12_000, 9_000),
   },
 };

@@ -43,6 +43,15 @@ export const money = v.pipe(
   v.maxValue(1e9, "is too large"),
   plainZero,
 );
+/** A whole number that may be nothing. */
+export const countOrNone = (most: number) =>
+  v.pipe(
+    v.number("must be a number"),
+    v.integer("must be a whole number"),
+    v.minValue(0, "must not be negative"),
+    v.maxValue(most, `must be at most ${most}`),
+    plainZero,
+  );
 export const count = (most: number) =>
   v.pipe(
     v.number("must be a number"),
@@ -85,6 +94,11 @@ export function itemId(raw: string): ItemId {
   if (!result.success) throw new RangeError(`not an item id: "${raw}"`);
   return result.output;
 }
+
+/** Later stages of the work. */
+export const LAST_STAGE = 9;
+/** In which stage of the work it is built, the first being 1. */
+export const stageField = count(LAST_STAGE);
 
 /** What every kind of thing has: who it is and where it stands. */
 export const standing = {

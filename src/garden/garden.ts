@@ -1,14 +1,16 @@
 import * as v from "valibot";
-import { isoDate, monthDay } from "./date-fields.ts";
-import { between, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
+import { isoDate, monthDay, timeZone } from "./date-fields.ts";
+import { between, count, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
 import { itemSchema } from "./item.ts";
+import { boardField } from "./kinds/bed.ts";
 import { groundFactsField } from "./kinds/ground.ts";
 import { isLimitId } from "./limits.ts";
 import type { DeepReadonly } from "./readonly.ts";
 
 export const FORMAT = "bedwright-garden";
-export const VERSION = 1;
+export const VERSION = 2;
 export const MOST_ITEMS = 2000;
+const MOST_SKYLINE = 72;
 
 export const siteSchema = v.strictObject({
   /** True north, degrees clockwise from up the plan. */
@@ -22,6 +24,22 @@ export const siteSchema = v.strictObject({
   /** Mean last frost of spring and first of autumn, month-day; null where there is none or it is not known. */
   lastFrost: v.nullable(monthDay),
   firstFrost: v.nullable(monthDay),
+  /** IANA name such as "America/Boise", by which the clock times of shadows are told; null for the sun's own mean time. */
+  timeZone: v.nullable(timeZone),
+  /** The days that sun hours are averaged over; null for the growing season of the hemisphere. */
+  season: v.nullable(v.strictObject({ from: monthDay, to: monthDay })),
+  /** The horizon beyond the yard: hills, the neighbour's block. Straight from point to point; level where there is none. */
+  skyline: v.pipe(
+    v.array(
+      v.strictObject({
+        /** Clockwise from true north. */
+        azimuth: between(0, 360, "must be within 0 and 360"),
+        /** Above level. */
+        altitude: between(0, 90, "must be within 0 and 90"),
+      }),
+    ),
+    v.maxLength(MOST_SKYLINE, `has more than ${MOST_SKYLINE} points`),
+  ),
 });
 
 /** Who has to get about in this garden, and with what. */
@@ -30,6 +48,11 @@ export const gardenerSchema = v.strictObject({
   barrow: v.boolean("must be true or false"),
   wheelchair: v.boolean("must be true or false"),
   child: v.boolean("must be true or false"),
+  /** Which edition's figures the wheelchair rules are held to, in the units it prints them in. */
+  edition: v.picklist(
+    ["ada-2010", "ada-2010-mm", "a117-2017", "iso-21542"],
+    "must be ada-2010, ada-2010-mm, a117-2017 or iso-21542",
+  ),
 });
 
 export const cuttingSchema = v.strictObject({
@@ -41,6 +64,16 @@ export const cuttingSchema = v.strictObject({
     v.minLength(1, "needs at least one length"),
     v.maxLength(20, "has more than 20"),
   ),
+  /** Boards the gardener has at home, to be used first: no money is paid for them. */
+  onHand: v.pipe(
+    v.array(v.strictObject({ board: boardField, timber: text, length: size, count: count(999) })),
+    v.maxLength(50, "has more than 50 rows"),
+  ),
+  /** Boards that the gardener can get beside those of the timber table, by their sizes: "32x175mm". */
+  ownBoards: v.pipe(v.array(boardField), v.maxLength(50, "has more than 50")),
+  aim: v.picklist(["least-cost", "least-waste"], "must be least-cost or least-waste"),
+  /** Offcuts of at least this length are worth keeping, mm. */
+  worthKeeping: sizeOrNone,
 });
 
 export const pricesSchema = v.strictObject({
@@ -48,6 +81,10 @@ export const pricesSchema = v.strictObject({
   currency: v.pipe(v.string("must be text"), v.regex(/^[A-Z]{3}$/, "must be a currency code such as USD")),
   /** The day the gardener's own prices are of; null while all are the shipped examples. */
   asOf: v.nullable(isoDate),
+  /** Whose prices they are. */
+  supplier: text,
+  /** Years over which cost a year, renewals and walls are compared. */
+  horizon: count(100),
   /** Prices the gardener has changed, by key of the price table. All others are the shipped examples. */
   own: v.record(v.string(), money),
 });

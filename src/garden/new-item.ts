@@ -83,6 +83,8 @@ export function newItem(preset: Preset, place: { id: ItemId; at: Point; units: U
         use: "main",
         surface: "bark",
         depth: mm(3, 75),
+        edging: null,
+        stage: 1,
       };
     case "ground":
       return {
@@ -103,6 +105,7 @@ export function newItem(preset: Preset, place: { id: ItemId; at: Point; units: U
         height: mm(108, 2700),
         roof: "gabled",
         roofRise: mm(72, 1800),
+        roofFalls: "down",
         oldPaint: false,
       };
     case "shed":
@@ -113,6 +116,7 @@ export function newItem(preset: Preset, place: { id: ItemId; at: Point; units: U
         height: mm(78, 2000),
         roof: "single-pitch",
         roofRise: mm(18, 450),
+        roofFalls: "down",
         oldPaint: false,
       };
     case "wall":
@@ -144,6 +148,7 @@ export function newItem(preset: Preset, place: { id: ItemId; at: Point; units: U
         leaf: "leaf-dropping",
         lightInLeaf: 0.15,
         lightBare: 0.6,
+        inLeaf: null,
         species: "other",
       };
     case "keep-clear":
@@ -181,6 +186,8 @@ function newBed(standing: Standing, units: Units, shape: Shape): ItemOf<"bed"> {
       courses: 2,
       corner: "ends-between-sides",
       bracing: "stakes",
+      cornerPosts: true,
+      capRail: null,
     },
     bottom: { mesh: null, liner: null },
     fill: {
@@ -188,13 +195,16 @@ function newBed(standing: Standing, units: Units, shape: Shape): ItemOf<"bed"> {
       mixDepth: us ? FOOT : 300,
       // A little rim keeps mulch and water in.
       belowRim: us ? INCH : 25,
-      compostShare: 0.3,
+      // Maryland Extension: one part of compost to one or two of topsoil.
+      recipe: { compost: 1, topsoil: 2, soilless: 0 },
       tested: false,
     },
     mulch: null,
     crops: [],
     trellis: null,
     legs: null,
+    already: null,
+    stage: 1,
   };
 }
 

@@ -1,5 +1,5 @@
 import { INCH } from "../units/length.ts";
-import { fromMemory, published, type Source } from "./source.ts";
+import { fromMemory, practice, published, type Source } from "./source.ts";
 
 /** A board as it is really sold: what counts for heights, volumes and cutting is the dressed (or sawn) size. */
 export interface BoardSize {
@@ -58,5 +58,32 @@ export const BOARD_SIZES: readonly BoardSize[] = [
 
 const byName = new Map(BOARD_SIZES.map((size) => [size.name, size]));
 
-/** The row of the table, or null for a board it does not have. */
-export const boardSize = (name: string): BoardSize | null => byName.get(name) ?? null;
+/** Own boards measure at least this, and at most that, mm: beyond lies a slip of the pen. */
+const OWN = { least: 8, thickest: 200, highest: 600 } as const;
+const OWN_NAME = /^(\d{1,3}(?:\.\d{1,2})?)x(\d{1,3}(?:\.\d{1,2})?)mm$/;
+const MEASURED = practice("a board the gardener has measured");
+
+/** The name of a board by its thickness and height, mm: "32x175mm". */
+export const ownBoardName = (thickness: number, height: number): string =>
+  `${rounded(thickness)}x${rounded(height)}mm`;
+
+const rounded = (mm: number): number => Math.round(mm * 100) / 100;
+
+/**
+ * The row of the table, or the sizes of a board that is named by them ("32x175mm").
+ * @returns null for a name that is neither
+ */
+export function boardSize(name: string): BoardSize | null {
+  const known = byName.get(name);
+  if (known) return known;
+  const [, thickness, height] = OWN_NAME.exec(name) ?? [];
+  const own = thickness && height ? ownBoard(name, Number(thickness), Number(height)) : null;
+  if (own) byName.set(name, own);
+  return own;
+}
+
+function ownBoard(name: string, thickness: number, height: number): BoardSize | null {
+  if (thickness < OWN.least || thickness > OWN.thickest || height < OWN.least || height > OWN.highest)
+    return null;
+  return { name, thickness, height, system: "metric", source: MEASURED };
+}

@@ -8,7 +8,7 @@ import { numberWord } from "./words.ts";
 
 /** Whether anything that may carry herbicide goes into or onto a bed: compost, straw, grass clippings. */
 const takesCompost = ({ fill, mulch }: Bed): boolean =>
-  (fill.way !== "native" && fill.compostShare > 0) ||
+  (fill.way !== "native" && fill.recipe.compost > 0) ||
   mulch?.material === "straw" ||
   mulch?.material === "grass-clippings" ||
   mulch?.material === "compost";

@@ -32,7 +32,8 @@ const SURFACES: Readonly<Record<string, string>> = {
 
 const fillUses = (quantities: BedQuantities): Use[] => {
   const { fill, name, bed } = quantities;
-  const { compostShare } = bed.fill;
+  const { compost, topsoil, soilless } = bed.fill.recipe;
+  const parts = compost + topsoil + soilless;
   const use = (material: string, inPlace: number, litres: number, way: string): Use => ({
     part: "fill",
     material,
@@ -50,8 +51,9 @@ const fillUses = (quantities: BedQuantities): Use[] => {
       `of mix; ${formatShare(share)} of it / (1 − ${SETTLING.mix}) for settling`,
     );
   return [
-    mix("compost", compostShare),
-    mix("topsoil", 1 - compostShare),
+    mix("compost", compost / parts),
+    mix("topsoil", topsoil / parts),
+    mix("soilless", soilless / parts),
     use("wood", fill.woody, fill.woodyOrder, `below the mix; / (1 − ${SETTLING.woody}) for settling`),
   ];
 };

@@ -186,6 +186,8 @@ describe("the card of a bed", () => {
       timber: "western-redcedar",
       courses: 3,
       corner: "ends-over-sides",
+      cornerPosts: true,
+      capRail: null,
       bracing: "stakes-and-ties",
     });
     await type("Courses", "2.5");
@@ -218,7 +220,7 @@ describe("the card of a bed", () => {
     await choose("Filled with", "Wood below, mix on top");
     await type("Mix on top", "13 in");
     await type("Soil below the rim", "1");
-    await type("Compost in the mix", "45 %");
+    await type("Parts of compost", "45");
     await tick(/pot test/);
     await choose("Mulch", "Straw");
     await type("Mulch depth", "3");
@@ -227,7 +229,7 @@ describe("the card of a bed", () => {
     expect(fill.way).toBe("layered");
     expect(fill.mixDepth).toBeCloseTo(13 * INCH, 9);
     expect(fill.belowRim).toBeCloseTo(INCH, 9);
-    expect(fill.compostShare).toBe(0.45);
+    expect(fill.recipe).toEqual({ compost: 45, topsoil: 2, soilless: 0 });
     expect(fill.tested).toBe(!plain.fill.tested);
     expect(mulch?.material).toBe("straw");
     expect(mulch?.depth).toBeCloseTo(3 * INCH, 9);

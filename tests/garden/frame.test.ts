@@ -11,6 +11,8 @@ const boards = (board: string, courses: number) =>
     timber: "larch",
     courses,
     corner: "ends-between-sides",
+    cornerPosts: true,
+    capRail: null,
     bracing: "none",
   }) as const;
 

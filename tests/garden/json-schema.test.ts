@@ -35,7 +35,7 @@ describe("the JSON Schema", () => {
 
   it.each<[string, unknown]>([
     ["another format", { ...good, format: "drawing" }],
-    ["a later version", { ...good, version: 2 }],
+    ["a later version", { ...good, version: good.version + 1 }],
     ["a field missing", { ...good, yard: undefined }],
     ["a field nobody knows", { ...good, colour: "red" }],
     [

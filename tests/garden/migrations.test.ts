@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { VERSION } from "../../src/garden/garden.ts";
 import { MIGRATIONS, MigrationError, migrate } from "../../src/garden/migrations/index.ts";
 import type { Migration } from "../../src/garden/migrations/migration.ts";
-import { readGardenText, writeGarden } from "../../src/index.ts";
+import { type ItemOf, type Kind, readGardenText, writeGarden } from "../../src/index.ts";
 import { deepFrozen } from "../helpers/test-op.ts";
 
 const fixtures = new URL("../fixtures/", import.meta.url);
@@ -27,6 +27,38 @@ describe("gardens of every version there has been", () => {
   it.each(files.filter((name) => name.startsWith(`v${VERSION}-`)))("%s is read without loss", (name) => {
     const text = readFileSync(new URL(name, fixtures), "utf8");
     expect(readGardenText(text)).toEqual(JSON.parse(text));
+  });
+});
+
+describe("version 1", () => {
+  const read = (name: string) => readGardenText(readFileSync(new URL(name, fixtures), "utf8"));
+  const garden = read("v1-one-of-everything-us.json");
+  const ofKind = <K extends Kind>(kind: K) =>
+    garden.items.filter((item): item is ItemOf<K> => item.kind === kind);
+
+  it("keeps the share of compost as parts, without stray digits", () => {
+    expect(ofKind("bed").map(({ fill }) => fill.recipe)).toEqual([
+      ...Array.from({ length: 7 }, () => ({ compost: 30, topsoil: 70, soilless: 0 })),
+      ...Array.from({ length: 4 }, () => ({ compost: 25, topsoil: 75, soilless: 0 })),
+    ]);
+  });
+
+  it("takes nothing for standing or for later, as it did", () => {
+    for (const { already, stage } of ofKind("bed"))
+      expect({ already, stage }).toEqual({ already: null, stage: 1 });
+    for (const { wall } of ofKind("bed")) {
+      if (wall.made === "boards") expect(wall).toMatchObject({ cornerPosts: true, capRail: null });
+    }
+  });
+
+  it("keeps a ridge along the longer side", () => {
+    // The house is 24 by 10 ft, the ridge along the 24: it falls across, down the plan.
+    expect(ofKind("house").map(({ roofFalls }) => roofFalls)).toEqual(["down"]);
+  });
+
+  it("holds gardens in metric to the millimetres printed", () => {
+    expect(garden.gardener.edition).toBe("ada-2010");
+    expect(read("v1-one-of-everything-metric.json").gardener.edition).toBe("ada-2010-mm");
   });
 });
 

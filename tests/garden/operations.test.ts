@@ -189,12 +189,12 @@ describe("a broken change", () => {
     ],
     [
       "a currency by its sign",
-      { op: "set-garden", changes: { prices: { currency: "€", asOf: null } } },
+      { op: "set-garden", changes: { prices: { ...emptyGarden("us").prices, currency: "€" } } },
       /prices.currency/,
     ],
     [
       "no stock at all",
-      { op: "set-garden", changes: { cutting: { kerf: 3, stockLengths: [] } } },
+      { op: "set-garden", changes: { cutting: { ...emptyGarden("us").cutting, stockLengths: [] } } },
       /cutting.stockLengths needs/,
     ],
   ])("is refused: %s", (_name, op, message) => {

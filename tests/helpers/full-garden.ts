@@ -37,11 +37,19 @@ export function fullGarden(units: Units): Garden {
       at: [30_000 + i * 1700, -4000.125],
       wall,
       bottom: { mesh: { opening: 12.7 }, liner: i % 2 === 0 ? "fabric" : "sheet" },
-      fill: { way: "layered", mixDepth: 310, belowRim: 13, compostShare: 0.25, tested: true },
+      fill: {
+        way: "layered",
+        mixDepth: 310,
+        belowRim: 13,
+        recipe: { compost: 25, topsoil: 75, soilless: 0 },
+        tested: true,
+      },
       mulch: { material: "straw", depth: 55 },
       crops: ["tomato", "lettuce-head"],
       trellis: 1830,
       legs: i === 0 ? 690 : null,
+      already: i === 2 ? { courses: 1, soilDepth: 120 } : null,
+      stage: i + 1,
     });
   }
   const empty = emptyGarden(units);
@@ -54,10 +62,29 @@ export function fullGarden(units: Units): Garden {
       north: -12.5,
       winter: "mild",
       lastFrost: "04-26",
+      timeZone: "Europe/Lisbon",
+      season: { from: "05-01", to: "10-15" },
+      skyline: [
+        { azimuth: 80, altitude: 12.5 },
+        { azimuth: 110.25, altitude: 3 },
+      ],
     },
-    gardener: { kneeling: false, barrow: false, wheelchair: true, child: true },
+    gardener: { kneeling: false, barrow: false, wheelchair: true, child: true, edition: "a117-2017" },
     limits: { reach: 555, passingEvery: 0 },
-    prices: { ...empty.prices, asOf: "2026-10-02", own: { "board:2x6:douglas-fir:8ft": 9.75 } },
+    cutting: {
+      ...empty.cutting,
+      onHand: [{ board: "2x6", timber: "larch", length: 2438.4, count: 3 }],
+      ownBoards: ["32x175mm"],
+      aim: "least-waste",
+      worthKeeping: 500,
+    },
+    prices: {
+      ...empty.prices,
+      asOf: "2026-10-02",
+      supplier: "The yard by the canal",
+      horizon: 15,
+      own: { "board:2x6:douglas-fir:8ft": 9.75 },
+    },
     items,
   };
 }

@@ -48,6 +48,8 @@ describe("soil volume", () => {
       timber: "pine",
       courses: 1,
       corner: "ends-between-sides",
+      cornerPosts: true,
+      capRail: null,
       bracing: "none",
     } as const;
     const drawn = bed("b", { shape: box(48 * INCH, 96 * INCH), wall });
@@ -109,7 +111,7 @@ describe("what is ordered", () => {
   it("is layered in a tall bed, mix on top: VL-13", () => {
     const area = given("VL-13", "inside_in", 0) * given("VL-13", "inside_in", 1) * INCH ** 2;
     const fill = { way: "layered", mixDepth: given("VL-13", "mix_depth_in") * INCH } as const;
-    const rest = { belowRim: 0, compostShare: 0.3, tested: false };
+    const rest = { belowRim: 0, recipe: { compost: 30, topsoil: 70, soilless: 0 }, tested: false };
     const { mix, woody, soil } = fillVolumes({ ...fill, ...rest }, area, given("VL-13", "height_in") * INCH);
     agrees(mix / FT3, expected("VL-13", "mix_ft3"));
     agrees(woody / FT3, expected("VL-13", "woody_ft3"));
@@ -166,7 +168,13 @@ describe("weight", () => {
   });
 
   it("of a bed, soaked, is the volume at that density", () => {
-    const fill = { way: "mix", mixDepth: 300, belowRim: 0, compostShare: 0.3, tested: false } as const;
+    const fill = {
+      way: "mix",
+      mixDepth: 300,
+      belowRim: 0,
+      recipe: { compost: 30, topsoil: 70, soilless: 0 },
+      tested: false,
+    } as const;
     const { weight } = fillVolumes(fill, 48 * 96 * INCH ** 2, 12 * INCH);
     expect(Math.abs(weight / POUND - expected("WT-01", "weight_lb"))).toBeLessThan(1);
     expect(fact("DENS-SAT", "vegetable soil")).toBe(given("WT-01", "lb_per_yd3"));

@@ -9,7 +9,16 @@ import { bed } from "../helpers/garden-of.ts";
 import { expected, fact, given } from "./cases.ts";
 
 const boards = (board: string, courses: number, corner: "ends-between-sides" | "ends-over-sides") =>
-  ({ made: "boards", board, timber: "douglas-fir", courses, corner, bracing: "none" }) as const;
+  ({
+    made: "boards",
+    board,
+    timber: "douglas-fir",
+    courses,
+    corner,
+    bracing: "none",
+    cornerPosts: true,
+    capRail: null,
+  }) as const;
 
 describe("dressed sizes", () => {
   // NIST Voluntary Product Standard PS 20, Table 3: nominal to minimum dressed size, dry.

@@ -1,12 +1,21 @@
-import { INCH } from "../../src/index.ts";
+import { emptyGarden, INCH } from "../../src/index.ts";
 import { boardWastingSize } from "../../src/rules/board-wasting-size.ts";
 import { bed, gardenOf, gardenWith } from "../helpers/garden-of.ts";
 import { testRule } from "../helpers/test-rule.ts";
 
 const wall = (corner: "ends-between-sides" | "ends-over-sides", courses = 1) =>
-  ({ made: "boards", board: "2x12", timber: "douglas-fir", courses, corner, bracing: "none" }) as const;
+  ({
+    made: "boards",
+    board: "2x12",
+    timber: "douglas-fir",
+    courses,
+    corner,
+    bracing: "none",
+    cornerPosts: true,
+    capRail: null,
+  }) as const;
 const overSides = { w: 48 * INCH, h: 99 * INCH, wall: wall("ends-over-sides") };
-const eightFeet = { kerf: INCH / 8, stockLengths: [96 * INCH] };
+const eightFeet = { ...emptyGarden("us").cutting, kerf: INCH / 8, stockLengths: [96 * INCH] };
 
 // Published cases CS-01 to CS-03: sides of 96 in and ends of 48 in take four 8 ft boards with a kerf, three without,
 // and three again with ends of 47 15/16 in. The sides lie between the ends here, so the bed is 99 in long outside.
@@ -42,7 +51,7 @@ testRule(boardWastingSize, {
     },
     "the same in metric, with a 3 mm cut": {
       garden: gardenWith(
-        { units: "metric", cutting: { kerf: 3, stockLengths: [2400] } },
+        { units: "metric", cutting: { ...emptyGarden("metric").cutting, stockLengths: [2400] } },
         bed("beans", {
           units: "metric",
           w: 1200,

@@ -14,6 +14,8 @@ const boards = (board: string, courses: number) =>
       timber: "larch",
       courses,
       corner: "ends-over-sides",
+      cornerPosts: true,
+      capRail: null,
       bracing: "stakes-and-ties",
     },
   });

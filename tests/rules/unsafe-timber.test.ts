@@ -12,6 +12,8 @@ const of = (timber: string) =>
         timber,
         courses: 2,
         corner: "ends-over-sides",
+        cornerPosts: true,
+        capRail: null,
         bracing: "stakes",
       },
     }),

@@ -9,7 +9,9 @@ testRule(untestedFill, {
   passes: {
     "a garden without beds": gardenOf(tree("tree")),
     "compost that came out clean": gardenOf(bed("a", { fill: { tested: true } })),
-    "mix without compost": gardenOf(bed("a", { fill: { compostShare: 0 } })),
+    "mix without compost": gardenOf(
+      bed("a", { fill: { recipe: { compost: 0, topsoil: 100, soilless: 0 } } }),
+    ),
     "the yard's own soil under bark": gardenOf(bed("a", { fill: { way: "native" }, mulch: bark })),
   },
   flags: {

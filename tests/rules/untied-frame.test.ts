@@ -9,7 +9,16 @@ const deep = (depth: number, bracing: Bracing = "stakes", length = 96 * INCH) =>
     name: "Salads",
     w: 48 * INCH,
     h: length,
-    wall: { made: "boards", board: "2x6", timber: "larch", courses: 4, corner: "ends-over-sides", bracing },
+    wall: {
+      made: "boards",
+      board: "2x6",
+      timber: "larch",
+      courses: 4,
+      corner: "ends-over-sides",
+      cornerPosts: true,
+      capRail: null,
+      bracing,
+    },
     fill: { belowRim: 22 * INCH - depth },
   });
 

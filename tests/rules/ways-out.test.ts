@@ -40,6 +40,8 @@ function troubled(scene: Garden, seed: number): Garden {
         timber: pick(["treated-pine", "cca-old-stock"]),
         courses: 5,
         corner: "ends-over-sides",
+        cornerPosts: true,
+        capRail: null,
         bracing: "none",
       },
       { made: "metal", height: pick([150, 430, 760]), thickness: 1 },

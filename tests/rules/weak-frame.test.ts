@@ -15,6 +15,8 @@ const framed = (changes: Partial<Wall>, length = 96 * INCH, belowRim = 0) =>
       timber: "douglas-fir",
       courses: 2,
       corner: "ends-between-sides",
+      cornerPosts: true,
+      capRail: null,
       bracing: "none",
       ...changes,
     },

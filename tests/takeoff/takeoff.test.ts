@@ -1,5 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { applyOps, type Garden, INCH, type Item, itemId, priceKeysOf, takeoff } from "../../src/index.ts";
+import {
+  applyOps,
+  emptyGarden,
+  type Garden,
+  INCH,
+  type Item,
+  itemId,
+  priceKeysOf,
+  takeoff,
+} from "../../src/index.ts";
 import { bed, gardenOf, gardenWith, path } from "../helpers/garden-of.ts";
 
 const fourByEight = { w: 48 * INCH, h: 96 * INCH };
@@ -9,6 +18,8 @@ const boards = {
   timber: "douglas-fir",
   courses: 2,
   corner: "ends-between-sides",
+  cornerPosts: true,
+  capRail: null,
   bracing: "stakes",
 } as const;
 
@@ -19,7 +30,7 @@ const oneBed = (changes: Parameters<typeof bed>[1]) => takeoff(gardenOf(bed("sal
 describe("the boards of a bed", () => {
   it("are two sides and two ends a course, six boards of 8 ft for two courses of 4 x 8 ft", () => {
     const garden = gardenWith(
-      { cutting: { kerf: INCH / 8, stockLengths: [96 * INCH] } },
+      { cutting: { ...emptyGarden("us").cutting, stockLengths: [96 * INCH] } },
       bed("salads", { ...fourByEight, name: "Salads", wall: boards }),
     );
     const [plan] = takeoff(garden).boardPlans;
@@ -55,7 +66,7 @@ describe("the boards of a bed", () => {
 
   it("longer than any board on sale come in equal parts, joined on a post", () => {
     const garden = gardenWith(
-      { cutting: { kerf: 3, stockLengths: [2400] } },
+      { cutting: { ...emptyGarden("metric").cutting, stockLengths: [2400] } },
       bed("long", { w: 1200, h: 6000, wall: { ...boards, courses: 1 } }),
     );
     const { boardPlans, beds } = takeoff(garden);
@@ -170,7 +181,11 @@ describe("walls that are not of boards", () => {
 
 describe("fill, mulch and paths", () => {
   it("orders mix for settling, by the share of compost", () => {
-    const drawn = bed("b", { ...fourByEight, wall: boards, fill: { compostShare: 0.25 } });
+    const drawn = bed("b", {
+      ...fourByEight,
+      wall: boards,
+      fill: { recipe: { compost: 25, topsoil: 75, soilless: 0 } },
+    });
     const { soilVolumeL, orderVolumeL } = takeoff(gardenOf(drawn)).beds[0]!;
     expect(orderVolumeL).toBeCloseTo(soilVolumeL / 0.85, 9);
     expect(lineOf(gardenOf(drawn), "compost:1ft3") ?? lineOf(gardenOf(drawn), "compost:yd3")).toBeDefined();

@@ -2,7 +2,9 @@ import type { Gardener } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CheckField } from "../fields/CheckField.tsx";
 
-const WAYS: readonly { readonly key: keyof Gardener; readonly label: string; readonly note: string }[] = [
+type Means = Exclude<keyof Gardener, "edition">;
+
+const WAYS: readonly { readonly key: Means; readonly label: string; readonly note: string }[] = [
   { key: "kneeling", label: "Kneeling", note: "paths wide enough to kneel in" },
   { key: "barrow", label: "With a barrow", note: "a main way wide enough to push one" },
   { key: "wheelchair", label: "In a wheelchair", note: "ways, gates, slopes and room to turn" },

@@ -11,6 +11,11 @@ const building = {
   roof: v.picklist(["flat", "gabled", "single-pitch"]),
   /** Eaves to ridge, mm; 0 for a flat roof. */
   roofRise: sizeOrNone,
+  /**
+   * The side of its own frame, before it is turned, that the roof falls towards: a single pitch towards that side alone,
+   * a gabled roof towards it and the one across. Unused for a flat roof.
+   */
+  roofFalls: v.picklist(["up", "right", "down", "left"], "must be up, right, down or left"),
   /** Walls painted before lead paint was given up. */
   oldPaint: v.boolean("must be true or false"),
 };

@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { points, size, sizeOrNone, standing } from "../fields.ts";
+import { points, size, sizeOrNone, stageField, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 import { coverField } from "./ground.ts";
 
@@ -15,6 +15,9 @@ export const pathSchema = v.strictObject({
   surface: coverField,
   /** Depth of surfacing to be bought, mm; 0 where the ground is left as it is. */
   depth: sizeOrNone,
+  /** What holds its edges, along both sides; null where nothing does. */
+  edging: v.nullable(v.picklist(["timber", "metal", "brick"], "must be timber, metal or brick")),
+  stage: stageField,
 });
 
 export type Path = DeepReadonly<v.InferOutput<typeof pathSchema>>;

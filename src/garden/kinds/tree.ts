@@ -1,5 +1,5 @@
 import * as v from "valibot";
-import { share, size, sizeOrNone, standing } from "../fields.ts";
+import { count, share, size, sizeOrNone, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 
 export const treeSchema = v.strictObject({
@@ -15,6 +15,8 @@ export const treeSchema = v.strictObject({
   /** Share of direct light that gets through, in leaf and bare. */
   lightInLeaf: share,
   lightBare: share,
+  /** First and last month in leaf, 1 for January, of a tree that drops its leaves; null for what is usual in its hemisphere. */
+  inLeaf: v.nullable(v.strictObject({ from: count(12), to: count(12) })),
   /** Black walnut poisons the ground for many vegetables. */
   species: v.picklist(["other", "black-walnut"]),
 });

@@ -1,7 +1,8 @@
+import { bedsKnowTheirStage } from "./beds-know-their-stage.ts";
 import type { Migration, RawGarden } from "./migration.ts";
 
-/** Every step there is, oldest first. Version 1 is the first, so there is none yet. */
-export const MIGRATIONS: readonly Migration[] = [];
+/** Every step there is, oldest first. */
+export const MIGRATIONS: readonly Migration[] = [bedsKnowTheirStage];
 
 /** A step that could not make sense of a garden. */
 export class MigrationError extends Error {

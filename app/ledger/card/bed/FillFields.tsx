@@ -2,9 +2,9 @@ import { INCH, type ItemOf } from "../../../../src/index.ts";
 import { CheckField } from "../../fields/CheckField.tsx";
 import { type Choice, ChoiceField } from "../../fields/ChoiceField.tsx";
 import { LengthField } from "../../fields/LengthField.tsx";
-import { NumberField } from "../../fields/NumberField.tsx";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
 import { setItem } from "../set-item.ts";
+import { RecipeFields } from "./RecipeFields.tsx";
 
 type Bed = ItemOf<"bed">;
 type Mulch = NonNullable<Bed["mulch"]>["material"] | "none";
@@ -84,15 +84,7 @@ export function FillFields({ bed }: { readonly bed: Bed }) {
         onCommit={(belowRim) => set("soil below the rim", { belowRim })}
       />
       {fill.way === "native" ? null : (
-        <NumberField
-          label="Compost in the mix"
-          unit="%"
-          least={0}
-          most={100}
-          value={fill.compostShare * 100}
-          note="The rest is topsoil."
-          onCommit={(percent) => set("compost", { compostShare: percent / 100 })}
-        />
+        <RecipeFields recipe={fill.recipe} onCommit={(recipe) => set("recipe", { recipe })} />
       )}
       <CheckField
         label="A pot test of the fill came out clean"

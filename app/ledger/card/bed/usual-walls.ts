@@ -14,6 +14,8 @@ export function usualWall(made: BedWall["made"], units: Units): BedWall {
         timber: units === "us" ? "douglas-fir" : "larch",
         courses: 2,
         corner: "ends-between-sides",
+        cornerPosts: true,
+        capRail: null,
         bracing: "stakes",
       };
     case "metal":
