@@ -36,13 +36,14 @@ export { boundsOfItem, boundsOfItems } from "./garden/bounds-of-item.ts";
 export { duplicateOps, removeOps } from "./garden/copies.ts";
 export { type CropId, isCropId } from "./garden/crop-ids.ts";
 export { describeItem } from "./garden/describe-item.ts";
+export { EDITIONS, type EditionId, editionIds } from "./garden/editions.ts";
 export { emptyGarden } from "./garden/empty-garden.ts";
 export { type ItemId, itemId } from "./garden/fields.ts";
 export { type Frame, frameOf, wallSize } from "./garden/frame.ts";
 export type { Garden, Gardener, GardenPrices, Site } from "./garden/garden.ts";
 export { GardenFileError, readGarden, readGardenText, writeGarden } from "./garden/garden-file.ts";
 export { type Item, type ItemOf, type Kind, unreachable } from "./garden/item.ts";
-export { LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
+export { defaultLimit, LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
 export { nameOf } from "./garden/name-of.ts";
 export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-item.ts";
 export type { Op } from "./garden/op.ts";
@@ -79,6 +80,8 @@ export {
   whyNoShift,
 } from "./layout/shift-to-clear.ts";
 export { shiftWay } from "./layout/shift-way.ts";
+export { placesByTape, type Tape, TapeError } from "./measuring/tape.ts";
+export { type Leg, legsOf, type Traverse, traverse } from "./measuring/traverse.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
