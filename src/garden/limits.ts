@@ -1,4 +1,5 @@
 import { FOOT, INCH } from "../units/length.ts";
+import { EDITIONS, type EditionId } from "./editions.ts";
 import { practice, published, type Source } from "./source.ts";
 
 export interface Limit {
@@ -105,13 +106,13 @@ export const LIMITS = {
     label: "Longest short pinch",
     default: 24 * INCH,
     unit: "mm",
-    source: ADA("403.5.1 exception"),
+    source: ADA("403.5.1 exception: length of a pinch"),
   },
   wheelchairPinchApart: {
     label: "Between two pinches",
     default: 48 * INCH,
     unit: "mm",
-    source: ADA("403.5.1 exception"),
+    source: ADA("403.5.1 exception: between pinches"),
   },
   wheelchairGate: {
     label: "Clear opening of gate or door",
@@ -142,7 +143,7 @@ export const LIMITS = {
     label: "Turning circle",
     default: 60 * INCH,
     unit: "mm",
-    source: ADA("304.3.1; ICC A117.1-2017 asks for 67 in, from memory"),
+    source: ADA("304.3.1"),
   },
   passingEvery: {
     label: "Passing space at least every",
@@ -302,8 +303,37 @@ export const limitIds = Object.keys(LIMITS) as LimitId[];
 
 export const isLimitId = (id: string): id is LimitId => Object.hasOwn(LIMITS, id);
 
-/** The limits this garden is held to: the gardener's own where changed, the defaults otherwise. */
-export function limitsOf(garden: { readonly limits: Readonly<Record<string, number>> }): Limits {
-  const held = limitIds.map((id) => [id, garden.limits[id] ?? LIMITS[id].default] as const);
-  return Object.fromEntries(held) as Limits;
+/** What decides the limits of a garden; without a gardener the table's own defaults stand. */
+export interface LimitedGarden {
+  readonly limits: Readonly<Record<string, number>>;
+  readonly gardener?: { readonly edition: EditionId };
+}
+
+/** What a limit is where the gardener has not changed it: the edition's figure, or the table's default. */
+export function defaultLimit(id: LimitId, edition: EditionId): { value: number; source: Source } {
+  return EDITIONS[edition].figures[id] ?? { value: LIMITS[id].default, source: LIMITS[id].source };
+}
+
+const limitBySource = new Map<Source, LimitId>(limitIds.map((id) => [LIMITS[id].source, id]));
+
+/** What a rule cites in a garden: the edition's own source where the rule cites that of a limit. */
+export function citedBy(source: Source, { gardener }: Pick<LimitedGarden, "gardener">): Source {
+  const id = limitBySource.get(source);
+  return id && gardener ? defaultLimit(id, gardener.edition).source : source;
+}
+
+const known = new WeakMap<LimitedGarden["limits"], Map<EditionId, Limits>>();
+
+/** The limits this garden is held to: the gardener's own where changed, the edition's or the defaults otherwise. */
+export function limitsOf({ limits, gardener }: LimitedGarden): Limits {
+  const edition = gardener?.edition ?? "ada-2010";
+  const byEdition = known.get(limits) ?? new Map<EditionId, Limits>();
+  known.set(limits, byEdition);
+  let held = byEdition.get(edition);
+  if (!held) {
+    const rows = limitIds.map((id) => [id, limits[id] ?? defaultLimit(id, edition).value] as const);
+    held = Object.fromEntries(rows) as Limits;
+    byEdition.set(edition, held);
+  }
+  return held;
 }

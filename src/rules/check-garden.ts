@@ -1,5 +1,6 @@
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
+import { citedBy } from "../garden/limits.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import { factsAbout, only } from "./compute-facts.ts";
 import type { Facts } from "./facts.ts";
@@ -41,15 +42,17 @@ export function checkGarden(
 function snagsOf(rule: Rule, facts: Facts, withWaysOut: boolean): Snag[] {
   try {
     return withOwnKeys(
-      rule.check(only(facts, rule.needs)).map((finding) => snagFrom(rule, finding, withWaysOut)),
+      rule
+        .check(only(facts, rule.needs))
+        .map((finding) => snagFrom(rule, finding, facts.garden, withWaysOut)),
     );
   } catch (error) {
-    return [snagFrom(rule, notChecked(rule, facts.garden, error), withWaysOut)];
+    return [snagFrom(rule, notChecked(rule, facts.garden, error), facts.garden, withWaysOut)];
   }
 }
 
 // Field by field: spreading a finding would set its search for ways out going.
-const snagFrom = (rule: Rule, finding: Finding, withWaysOut: boolean): Snag => ({
+const snagFrom = (rule: Rule, finding: Finding, garden: Garden, withWaysOut: boolean): Snag => ({
   key: `${rule.id}:${finding.itemIds.join("+")}`,
   rule: rule.id,
   grade: finding.grade ?? rule.grade,
@@ -61,7 +64,7 @@ const snagFrom = (rule: Rule, finding: Finding, withWaysOut: boolean): Snag => (
   title: finding.title,
   detail: finding.detail,
   why: rule.why,
-  source: rule.source,
+  source: citedBy(rule.source, garden),
   waysOut: withWaysOut ? finding.waysOut : [],
   waysOutKnown: withWaysOut,
 });

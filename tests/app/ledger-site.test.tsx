@@ -29,6 +29,17 @@ describe("the Site leaf", () => {
     expect(screen.getByLabelText<HTMLInputElement>("Direct sun wanted").value).toBe("6");
   });
 
+  it("lets a wheelchair user choose whose figures count, and shows them with their source", async () => {
+    onTheBoard(gardenWith({ gardener: { wheelchair: true } }));
+    render(<SiteLeaf />);
+    await userEvent.selectOptions(screen.getByLabelText("Wheelchair figures from"), "iso-21542");
+    expect(garden().gardener.edition).toBe("iso-21542");
+    const way = screen.getByLabelText<HTMLInputElement>("Wheelchair way");
+    expect(way.value).toBe("3′ 11¼″");
+    expect(way.closest("li")?.textContent).toContain("ISO 21542");
+    expect(screen.getByText(/no standard binds a private yard/)).toBeTruthy();
+  });
+
   it("changes a limit as one step, and puts the default back", async () => {
     render(<SiteLeaf />);
     await type("Reach from a standing edge", "20");

@@ -1,6 +1,7 @@
 import type { Gardener } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CheckField } from "../fields/CheckField.tsx";
+import { EditionField } from "./EditionField.tsx";
 
 type Means = Exclude<keyof Gardener, "edition">;
 
@@ -30,6 +31,7 @@ export function GardenerFields({ gardener }: { readonly gardener: Gardener }) {
           }
         />
       ))}
+      {gardener.wheelchair ? <EditionField edition={gardener.edition} /> : null}
     </>
   );
 }

@@ -1,7 +1,9 @@
 import { useEffect, useRef } from "react";
 import {
+  defaultLimit,
   formatLength,
   formatRatio,
+  type Gardener,
   LIMITS,
   type LimitId,
   SAME_LENGTH,
@@ -19,12 +21,15 @@ interface Props {
   readonly id: LimitId;
   /** The gardener's own; undefined while the default stands. */
   readonly own: number | undefined;
+  /** Whose figures stand where the gardener has none. */
+  readonly edition: Gardener["edition"];
   readonly units: Units;
 }
 
 /** One limit the rules hold the garden to: its value, its default and where that comes from. */
-export function LimitField({ id, own, units }: Props) {
+export function LimitField({ id, own, edition, units }: Props) {
   const limit = LIMITS[id];
+  const usual = defaultLimit(id, edition);
   const wanted = useLedger((s) => s.wantedLimit === id);
   const place = useRef<HTMLLIElement>(null);
 
@@ -39,22 +44,26 @@ export function LimitField({ id, own, units }: Props) {
     useEditor
       .getState()
       .commit(`Set the limit: ${limit.label}`, [
-        { op: "set-limit", limit: id, value: value === null || isDefault(id, value) ? null : value },
+        {
+          op: "set-limit",
+          limit: id,
+          value: value === null || isSame(id, value, usual.value) ? null : value,
+        },
       ]);
 
-  const common = { label: limit.label, value: own ?? limit.default, onCommit: set };
+  const common = { label: limit.label, value: own ?? usual.value, onCommit: set };
   return (
     <li className="limit" ref={place} data-own={own !== undefined}>
       <ValueField id={id} {...common} />
       <p className="field-note">
-        {own === undefined ? "" : `Default ${writeLimit(id, limit.default, units)}. `}
-        {sourceText(limit.source)}
+        {own === undefined ? "" : `Default ${writeLimit(id, usual.value, units)}. `}
+        {sourceText(usual.source)}
       </p>
       {own === undefined ? null : (
         <button
           type="button"
           className="link"
-          aria-label={`Put ${limit.label} back to ${writeLimit(id, limit.default, units)}`}
+          aria-label={`Put ${limit.label} back to ${writeLimit(id, usual.value, units)}`}
           onClick={() => set(null)}
         >
           Put the default back
@@ -65,10 +74,8 @@ export function LimitField({ id, own, units }: Props) {
 }
 
 /** 24 in typed in any unit is the default of 24 in. */
-function isDefault(id: LimitId, value: number): boolean {
-  const { unit, default: usual } = LIMITS[id];
-  return unit === "mm" ? Math.abs(value - usual) < SAME_LENGTH : value === usual;
-}
+const isSame = (id: LimitId, value: number, usual: number): boolean =>
+  LIMITS[id].unit === "mm" ? Math.abs(value - usual) < SAME_LENGTH : value === usual;
 
 interface ValueProps {
   readonly id: LimitId;

@@ -39,7 +39,13 @@ function Group({ group, ids, garden }: GroupProps) {
       </summary>
       <ul className="limits">
         {ids.map((id) => (
-          <LimitField key={id} id={id} own={garden.limits[id]} units={garden.units} />
+          <LimitField
+            key={id}
+            id={id}
+            own={garden.limits[id]}
+            edition={garden.gardener.edition}
+            units={garden.units}
+          />
         ))}
       </ul>
     </details>

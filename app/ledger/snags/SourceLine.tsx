@@ -1,4 +1,11 @@
-import { LIMITS, type LimitId, limitIds, type Snag, type Source } from "../../../src/index.ts";
+import {
+  defaultLimit,
+  type Gardener,
+  type LimitId,
+  limitIds,
+  type Snag,
+  type Source,
+} from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
 
@@ -13,7 +20,8 @@ export const sourceText = ({ how, text }: Source): string => `${HOW[how]} ${text
 
 /** Where a snag's limit comes from, and where to change it. */
 export function SourceLine({ snag }: { readonly snag: Snag }) {
-  const limit = limitOf(snag.source);
+  const edition = useEditor((s) => s.garden.gardener.edition);
+  const limit = limitOf(snag.source, edition);
   const show = (id: LimitId) => {
     useLedger.getState().wantLimit(id);
     useLedger.getState().openCard(false);
@@ -32,7 +40,7 @@ export function SourceLine({ snag }: { readonly snag: Snag }) {
 }
 
 /** The limit whose source a rule cites; a rule takes its source from the limits table. */
-const limitOf = ({ text }: Source): LimitId | undefined =>
-  limitIds.find((id) => LIMITS[id].source.text === text);
+const limitOf = ({ text }: Source, edition: Gardener["edition"]): LimitId | undefined =>
+  limitIds.find((id) => defaultLimit(id, edition).source.text === text);
 
 const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
