@@ -29,6 +29,6 @@ export type Op =
   | {
       readonly op: "set-garden";
       readonly changes: Partial<Pick<Garden, "name" | "units" | "paper" | "cutting">> & {
-        readonly prices?: Pick<Garden["prices"], "currency" | "asOf">;
+        readonly prices?: Partial<Omit<Garden["prices"], "own">>;
       };
     };
