@@ -1,5 +1,4 @@
 import { FOOT, INCH } from "../units/length.ts";
-import type { LimitId } from "./limits.ts";
 import { fromMemory, published, type Source } from "./source.ts";
 
 /** The editions of standards for wheelchair users whose figures a garden can be held to. */
@@ -14,8 +13,11 @@ export interface Edition {
   /** The words in the Site leaf. */
   readonly label: string;
   readonly note: string;
-  /** Where its figures differ from the limits table, which holds those of the 2010 ADA Standards in inches. */
-  readonly figures: Readonly<Partial<Record<LimitId, EditionFigure>>>;
+  /**
+   * By the limits table's own ids, where its figures differ from that table, which holds those of the 2010 ADA Standards
+   * in inches.
+   */
+  readonly figures: { readonly [limit: string]: EditionFigure | undefined };
 }
 
 /** Printed beside the inches and rounded, some up and some down: held to as they are printed, never converted. */

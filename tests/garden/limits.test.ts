@@ -3,11 +3,13 @@ import { citedBy } from "../../src/garden/limits.ts";
 import { practice } from "../../src/garden/source.ts";
 import {
   defaultLimit,
+  EDITIONS,
   type EditionId,
   editionIds,
   emptyGarden,
   INCH,
   LIMITS,
+  type LimitId,
   limitIds,
   limitsOf,
 } from "../../src/index.ts";
@@ -69,6 +71,11 @@ describe("limits", () => {
       expect(held("iso-21542").wheelchairWay).toBe(1200);
       expect(held("iso-21542").turningCircle).toBe(1500);
       expect(defaultLimit("turningCircle", "a117-2017").source.how).toBe("memory");
+    });
+
+    it("have figures for limits only", () => {
+      const named = editionIds.flatMap((id) => Object.keys(EDITIONS[id].figures));
+      expect(named.filter((id) => !limitIds.includes(id as LimitId))).toEqual([]);
     });
 
     it("give way to the gardener's own, and touch nothing that is no wheelchair's", () => {
