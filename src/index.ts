@@ -80,6 +80,7 @@ export {
   whyNoShift,
 } from "./layout/shift-to-clear.ts";
 export { shiftWay } from "./layout/shift-way.ts";
+export { type KnownPoint, knownPoints, ownPoints } from "./measuring/known-points.ts";
 export { placesByTape, type Tape, TapeError } from "./measuring/tape.ts";
 export { type Leg, legsOf, type Traverse, traverse } from "./measuring/traverse.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
@@ -91,9 +92,18 @@ export type { PaperId } from "./sheet/papers.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
 export { TRELLIS } from "./sun/casters.ts";
 export { LEAF_MONTHS, leafMonths } from "./sun/leaf.ts";
-export { type SkylinePoint, SUN_LIVE, SUN_SETTLED, type SunOptions } from "./sun/options.ts";
-export { GROWING_SEASON, growingSeason, type Season, sampleDays, seasonDays } from "./sun/season.ts";
+export { SUN_LIVE, SUN_SETTLED, type SunOptions } from "./sun/options.ts";
+export {
+  GROWING_SEASON,
+  growingSeason,
+  isInSeason,
+  type Season,
+  sampleDays,
+  seasonDays,
+  seasonOf,
+} from "./sun/season.ts";
 export { type Shadow, shadowsAt } from "./sun/shadow.ts";
+export { type SkylinePoint, skylineAt } from "./sun/skyline.ts";
 export { sunFollowing } from "./sun/sun-following.ts";
 export { bedShade, sunHours } from "./sun/sun-hours.ts";
 export type { BedSun, DayHours, Shade, Spell, SunGrid, SunMap } from "./sun/sun-map.ts";

@@ -13,7 +13,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: ["units"],
   garden: ["units", "geometry"],
   crops: ["units", "garden"],
-  measuring: ["units", "geometry"],
+  measuring: ["units", "geometry", "garden"],
   sun: ["units", "geometry", "garden"],
   examples: ["units", "geometry", "garden"],
   access: ["units", "geometry", "garden"],

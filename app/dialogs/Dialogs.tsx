@@ -4,6 +4,8 @@ import { type DialogName, useDialog } from "./open-dialog.ts";
 const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
   gardens: lazy(async () => ({ default: (await import("./GardensDialog.tsx")).GardensDialog })),
   help: lazy(async () => ({ default: (await import("./HelpDialog.tsx")).HelpDialog })),
+  outline: lazy(async () => ({ default: (await import("../measuring/OutlineDialog.tsx")).OutlineDialog })),
+  tape: lazy(async () => ({ default: (await import("../measuring/TapeDialog.tsx")).TapeDialog })),
 };
 
 /** The dialog that is open, loaded when it is first asked for. */

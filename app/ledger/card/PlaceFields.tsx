@@ -1,4 +1,5 @@
 import { boundsOf, boundsOfItem, type Item, nameOf } from "../../../src/index.ts";
+import { openDialog } from "../../dialogs/open-dialog.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { LengthField } from "../fields/LengthField.tsx";
@@ -28,6 +29,11 @@ export function PlaceFields({ item }: { readonly item: Item }) {
       />
       <LengthField label="From the top" value={top} may="negative" onCommit={(mm) => moveBy(0, mm - top)} />
       <NumberField label="Turned" unit="°" value={item.turn} least={-360} most={360} onCommit={turnTo} />
+      <p className="wide">
+        <button type="button" className="link" onClick={() => openDialog("tape")}>
+          Place it by tape from two points
+        </button>
+      </p>
     </>
   );
 }

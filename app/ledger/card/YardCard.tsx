@@ -1,3 +1,4 @@
+import { openDialog } from "../../dialogs/open-dialog.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { PolygonSides } from "./PolygonSides.tsx";
@@ -12,6 +13,11 @@ export function YardCard() {
         points={yard}
         onCommit={(points) => commit("Set the yard’s outline", [{ op: "set-yard", yard: points }])}
       />
+      <p className="wide">
+        <button type="button" className="link" onClick={() => openDialog("outline")}>
+          Type sides and turns as measured
+        </button>
+      </p>
     </div>
   );
 }
