@@ -11,7 +11,7 @@ import { shapeRing } from "../geometry/shape.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { add, distance, placed, scale, subtract } from "../geometry/vector.ts";
 import { buildingSolids } from "./building-solids.ts";
-import { crownLight } from "./leaf.ts";
+import { crownLight, ownLeafMonths } from "./leaf.ts";
 import { type Body, block } from "./solid.ts";
 
 /** A part of a thing that lets the same light through all over: light through two bodies of one part is dimmed once. */
@@ -20,6 +20,8 @@ export interface CasterPart {
   /** Share of direct light that passes, 0 to 1, in the months of leaf and in the others. */
   readonly lightInLeaf: number;
   readonly lightBare: number;
+  /** Its own months in leaf, 1 for January; null for those of the hemisphere. */
+  readonly leafMonths: readonly number[] | null;
 }
 
 /** A thing that throws a shadow. */
@@ -85,6 +87,7 @@ const part = (bodies: readonly Body[], light = 0): CasterPart => ({
   bodies,
   lightInLeaf: light,
   lightBare: light,
+  leafMonths: null,
 });
 
 /** A box for each side, pushed on by half the thickness where it meets the next, so that no light falls in at a bend. */
@@ -154,6 +157,11 @@ function treeParts(tree: Tree): CasterPart[] {
   };
   return [
     part([block(trunk, 0, middle)]),
-    { bodies: [crown], lightInLeaf: crownLight(tree, true), lightBare: crownLight(tree, false) },
+    {
+      bodies: [crown],
+      lightInLeaf: crownLight(tree, true),
+      lightBare: crownLight(tree, false),
+      leafMonths: ownLeafMonths(tree),
+    },
   ];
 }

@@ -1,8 +1,9 @@
 import type { Site } from "../garden/garden.ts";
 import { localMidnight, monthOf } from "./day.ts";
-import type { SkylinePoint, SunSettings } from "./options.ts";
+import type { SunSettings } from "./options.ts";
+import { skylineAt } from "./skyline.ts";
 import { halfTurn, sunPlace } from "./sun-place.ts";
-import { type SunPosition, sunPosition } from "./sun-position.ts";
+import { sunPosition } from "./sun-position.ts";
 import { shadowPerHeight } from "./sunward.ts";
 
 /** One look at the sun while it is up, standing for the minutes about it. */
@@ -11,6 +12,9 @@ export interface Instant {
   readonly day: number;
   /** Minutes since midnight by the mean time of the place's longitude. */
   readonly minute: number;
+  /** 1 for January. */
+  readonly month: number;
+  /** Whether trees that do not say for themselves are in leaf. */
   readonly inLeaf: boolean;
   /** How far shadows lie from under a point for each mm of its height. */
   readonly perX: number;
@@ -29,15 +33,17 @@ export function instantsOf(site: Site, settings: SunSettings): Instant[] {
   const { days, step, skyline, leafMonths } = settings;
   return days.flatMap((date, day) => {
     const midnight = localMidnight(date, site.longitude);
-    const inLeaf = leafMonths.includes(monthOf(date));
+    const month = monthOf(date);
+    const inLeaf = leafMonths.includes(month);
     // The day's equation of time at noon serves to tell morning from midday.
     const noon = sunPlace(new Date(midnight + 720 * MINUTE_MS)).greenwichHourAngle + site.longitude;
     const instants: Instant[] = [];
     for (let minute = step / 2; minute < 1440; minute += step) {
       const sun = sunPosition(new Date(midnight + minute * MINUTE_MS), site.latitude, site.longitude);
-      if (sun.altitude <= 0 || sun.altitude <= skylineAt(skyline, sun)) continue;
+      if (sun.altitude <= 0 || sun.altitude <= skylineAt(skyline, sun.azimuth)) continue;
       const [perX, perY] = shadowPerHeight(sun, site.north);
-      instants.push({ day, minute, inLeaf, perX, perY, part: partOfDay(halfTurn(noon) + minute / 4 - 180) });
+      const part = partOfDay(halfTurn(noon) + minute / 4 - 180);
+      instants.push({ day, minute, month, inLeaf, perX, perY, part });
     }
     return instants;
   });
@@ -46,20 +52,4 @@ export function instantsOf(site: Site, settings: SunSettings): Instant[] {
 function partOfDay(hourAngle: number): PartOfDay {
   if (hourAngle < -MIDDAY) return "morning";
   return hourAngle <= MIDDAY ? "midday" : "afternoon";
-}
-
-/** Height of the horizon under the sun, degrees: on straight lines between the points given, which are in order. */
-function skylineAt(skyline: readonly SkylinePoint[], { azimuth }: SunPosition): number {
-  const [first, last] = [skyline[0], skyline.at(-1)];
-  if (!first || !last) return 0;
-  const after = skyline.find((point) => point.azimuth > azimuth);
-  const before = skyline.findLast((point) => point.azimuth <= azimuth);
-  // Before the first point and after the last one the line runs on through north.
-  const [from, to] = [
-    before ?? { ...last, azimuth: last.azimuth - 360 },
-    after ?? { ...first, azimuth: first.azimuth + 360 },
-  ];
-  const span = to.azimuth - from.azimuth;
-  const share = span === 0 ? 0 : (azimuth - from.azimuth) / span;
-  return from.altitude + share * (to.altitude - from.altitude);
 }

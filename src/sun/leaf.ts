@@ -14,8 +14,16 @@ export const LEAF_MONTHS: {
   ),
 };
 
+/** What is usual in a hemisphere, for trees that do not say. */
 export const leafMonths = (latitude: number): readonly number[] =>
   latitude < 0 ? LEAF_MONTHS.south : LEAF_MONTHS.north;
+
+/** The months a tree says it is in leaf, from the first to the last, over new year where that is the earlier; null if it says none. */
+export function ownLeafMonths({ leaf, inLeaf }: Pick<Tree, "leaf" | "inLeaf">): readonly number[] | null {
+  if (leaf === "evergreen" || inLeaf === null) return null;
+  const count = ((inLeaf.to - inLeaf.from + 12) % 12) + 1;
+  return Array.from({ length: count }, (_, i) => ((inLeaf.from - 1 + i) % 12) + 1);
+}
 
 /** Share of direct light that gets through a tree's crown. */
 export const crownLight = (tree: Tree, inLeaf: boolean): number =>

@@ -1,18 +1,11 @@
 import type { Site } from "../garden/garden.ts";
 import { leafMonths } from "./leaf.ts";
-import { ANY_YEAR, growingSeason, type Season, sampleDays, seasonDays } from "./season.ts";
+import { ANY_YEAR, type Season, sampleDays, seasonDays, seasonOf } from "./season.ts";
+import type { SkylinePoint } from "./skyline.ts";
 
-/** A point of the horizon beyond the yard: a hill or the neighbour's block. */
-export interface SkylinePoint {
-  /** Clockwise from true north, degrees. */
-  readonly azimuth: number;
-  /** Above level, degrees. */
-  readonly altitude: number;
-}
-
-/** What sun hours are wanted of. All have defaults. */
+/** What sun hours are wanted of. All have defaults, most of them from the site. */
 export interface SunOptions {
-  /** The growing season of the hemisphere. */
+  /** The site's; the growing season of the hemisphere where it has none. */
   readonly season?: Season;
   /** The year the season starts in; 2026, which is as good as any other. */
   readonly year?: number;
@@ -22,9 +15,9 @@ export interface SunOptions {
   readonly step?: number;
   /** Side of the yard's cells, mm. */
   readonly cell?: number;
-  /** Months in leaf, 1 for January, of trees that drop their leaves. */
+  /** Months in leaf, 1 for January, of trees that drop their leaves and do not say when; those of the hemisphere. */
   readonly leafMonths?: readonly number[];
-  /** Straight lines from point to point all the way round; a level horizon where there is none. */
+  /** The site's. Straight lines from point to point all the way round; a level horizon where there is none. */
   readonly skyline?: readonly SkylinePoint[];
 }
 
@@ -53,9 +46,9 @@ export interface SunSettings {
 }
 
 /** @throws RangeError naming the option that cannot be */
-export function settingsFor({ latitude }: Pick<Site, "latitude">, options: SunOptions): SunSettings {
-  const { season = growingSeason(latitude), year = ANY_YEAR, step = SUN_LIVE.step, cell = CELL } = options;
-  const { days = SUN_LIVE.days, skyline = [] } = options;
+export function settingsFor(site: Site, options: SunOptions): SunSettings {
+  const { season = seasonOf(site), year = ANY_YEAR, step = SUN_LIVE.step, cell = CELL } = options;
+  const { days = SUN_LIVE.days, skyline = site.skyline } = options;
   if (!(step > 0 && Number.isInteger(MINUTES / step))) {
     throw new RangeError(`a day must hold a whole number of steps, not ${MINUTES / step} of ${step} minutes`);
   }
@@ -68,7 +61,7 @@ export function settingsFor({ latitude }: Pick<Site, "latitude">, options: SunOp
     days: chosen,
     step,
     cell,
-    leafMonths: options.leafMonths ?? leafMonths(latitude),
-    skyline: skyline.toSorted((a, b) => a.azimuth - b.azimuth),
+    leafMonths: options.leafMonths ?? leafMonths(site.latitude),
+    skyline,
   };
 }

@@ -1,5 +1,5 @@
 import type { ItemId } from "../garden/fields.ts";
-import type { Caster } from "./casters.ts";
+import type { Caster, CasterPart } from "./casters.ts";
 import { type Cells, emptyMask, type Mask } from "./cells.ts";
 import type { Instant } from "./instants.ts";
 import { type Castable, castable, Raster } from "./raster.ts";
@@ -10,6 +10,7 @@ export interface StandingPart {
   readonly bodies: readonly Castable[];
   readonly lightInLeaf: number;
   readonly lightBare: number;
+  readonly leafMonths: CasterPart["leafMonths"];
   /** Where its shadow is drawn; all clear between two casts. */
   readonly mask: Mask;
 }
@@ -17,15 +18,18 @@ export interface StandingPart {
 /** The parts of things that stand above a level plane with cells. Parts that let all light pass are left out. */
 export const standingOver = (casters: readonly Caster[], cells: Cells, level: number): StandingPart[] =>
   casters.flatMap(({ id, parts }) =>
-    parts.flatMap(({ bodies, lightInLeaf, lightBare }) => {
+    parts.flatMap(({ bodies, lightInLeaf, lightBare, leafMonths }) => {
       const standing = bodies.map((body) => castable(body, cells, level)).filter((body) => body !== null);
       if (standing.length === 0 || Math.min(lightInLeaf, lightBare) >= 1) return [];
-      return { id, bodies: standing, lightInLeaf, lightBare, mask: emptyMask(cells) };
+      return { id, bodies: standing, lightInLeaf, lightBare, leafMonths, mask: emptyMask(cells) };
     }),
   );
 
-export const lightOf = (part: StandingPart, instant: Instant): number =>
-  instant.inLeaf ? part.lightInLeaf : part.lightBare;
+/** Share of direct light that passes a part at a time of year. */
+export const lightOf = (
+  { lightInLeaf, lightBare, leafMonths }: Pick<CasterPart, "lightInLeaf" | "lightBare" | "leafMonths">,
+  { month, inLeaf }: Pick<Instant, "month" | "inLeaf">,
+): number => ((leafMonths ? leafMonths.includes(month) : inLeaf) ? lightInLeaf : lightBare);
 
 /** Casts a part's shadow into a mask. @returns whether any of the cells' rows were touched */
 export function castPart(raster: Raster, part: StandingPart, { perX, perY }: Instant, mask: Mask): boolean {

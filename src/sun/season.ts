@@ -1,3 +1,4 @@
+import type { Site } from "../garden/garden.ts";
 import { published, type Source } from "../garden/source.ts";
 import { daysSince1970, dayText } from "./day.ts";
 import { sunPlace } from "./sun-place.ts";
@@ -19,6 +20,14 @@ export const GROWING_SEASON: { readonly north: Season; readonly south: Season; r
 
 export const growingSeason = (latitude: number): Season =>
   latitude < 0 ? GROWING_SEASON.south : GROWING_SEASON.north;
+
+/** The season that the sun hours of a place are averaged over. */
+export const seasonOf = ({ season, latitude }: Pick<Site, "season" | "latitude">): Season =>
+  season ?? growingSeason(latitude);
+
+/** Whether a month and day such as "06-15" lie within a season, its ends included. */
+export const isInSeason = ({ from, to }: Season, monthDay: string): boolean =>
+  from <= to ? from <= monthDay && monthDay <= to : monthDay >= from || monthDay <= to;
 
 /**
  * The year that seasons are laid in unless one is given: the sun repeats itself so closely, within 0.4 degrees of

@@ -5,6 +5,8 @@ import { ROUND_CHORDS } from "../geometry/shape.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { castersOf } from "./casters.ts";
 import { leafMonths } from "./leaf.ts";
+import { lightOf } from "./plane.ts";
+import { skylineAt } from "./skyline.ts";
 import { type Body, type Crown, type Prism, prismAbove } from "./solid.ts";
 import { sunPosition } from "./sun-position.ts";
 import { shadowPerHeight } from "./sunward.ts";
@@ -19,10 +21,11 @@ export interface Shadow {
 }
 
 /**
- * The shadows on the ground at an instant, in the order of the things that throw them; none by night.
+ * The shadows on the ground at an instant, in the order of the things that throw them; none by night and while the sun is
+ * behind the skyline.
  *
  * Straight from the sun's middle, without air: no half-shadow at the edges, and a level yard.
- * @param months in leaf, 1 for January; those of the hemisphere unless given
+ * @param months in leaf, 1 for January, of trees that do not say; those of the hemisphere unless given
  */
 export function shadowsAt(
   { items, site }: Pick<Garden, "items" | "site">,
@@ -30,15 +33,16 @@ export function shadowsAt(
   months: readonly number[] = leafMonths(site.latitude),
 ): Shadow[] {
   const sun = sunPosition(at, site.latitude, site.longitude);
-  if (sun.altitude <= 0) return [];
+  if (sun.altitude <= 0 || sun.altitude <= skylineAt(site.skyline, sun.azimuth)) return [];
   const perHeight = shadowPerHeight(sun, site.north);
   const local = new Date(at.getTime() + site.longitude * 240_000);
-  const inLeaf = months.includes(local.getUTCMonth() + 1);
+  const month = local.getUTCMonth() + 1;
+  const time = { month, inLeaf: months.includes(month) };
   return castersOf(items).flatMap(({ id, parts }) =>
-    parts.map(({ bodies, lightInLeaf, lightBare }) => ({
+    parts.map((part) => ({
       id,
-      light: inLeaf ? lightInLeaf : lightBare,
-      rings: bodies.map((body) => shadowOf(body, perHeight, 0)).filter((ring) => ring !== null),
+      light: lightOf(part, time),
+      rings: part.bodies.map((body) => shadowOf(body, perHeight, 0)).filter((ring) => ring !== null),
     })),
   );
 }

@@ -23,8 +23,14 @@ export interface Ray {
   readonly dy: number;
 }
 
-/** What of the light one thing lets through to a spot; `inLeaf` tells the time of year. */
-type Test = (x: number, y: number, z: number, ray: Ray, inLeaf: boolean) => number;
+/** The time of year: 1 for January, and whether most trees are in leaf. */
+interface Season {
+  readonly month: number;
+  readonly inLeaf: boolean;
+}
+
+/** What of the light one thing lets through to a spot. */
+type Test = (x: number, y: number, z: number, ray: Ray, season: Season) => number;
 
 export interface Tested {
   readonly id: Item["id"];
@@ -135,24 +141,23 @@ const barrierRings = (item: ItemOf<"wall" | "fence">): Ring[] =>
 
 function buildingTest(item: ItemOf<"house" | "shed">): Test {
   const ring = outlineOf(item);
-  const { height, roof, roofRise } = item;
-  if (roof !== "gabled") {
-    return ringsTest([ring], 0, roof === "flat" ? height : height + roofRise, 0);
-  }
+  const { height, roof, roofRise, roofFalls } = item;
+  if (roof === "flat") return ringsTest([ring], 0, height, 0);
   const own = ring.map((corner) => unplaced(corner, item.at, item.turn));
-  const [xs, ys] = [own.map(([x]) => x), own.map(([, y]) => y)];
-  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const wide = right - left >= bottom - top;
-  const [middle, half] = wide
-    ? [(top + bottom) / 2, (bottom - top) / 2]
-    : [(left + right) / 2, (right - left) / 2];
-  const roofAt = (own: number) => height + roofRise * (1 - Math.abs(own - middle) / half);
-  // How far across the ridge a place on the plan lies, in the building's own frame.
-  const acrossOf = (x: number, y: number) => unplaced([x, y], item.at, item.turn)[wide ? 1 : 0];
+  const axis = roofFalls === "up" || roofFalls === "down" ? 1 : 0;
+  const [low, high] = [Math.min(...own.map((at) => at[axis])), Math.max(...own.map((at) => at[axis]))];
+  const middle = (low + high) / 2;
+  /** Height of the roof over a place so far along the way it falls, in the building's own frame. */
+  const roofAt = (place: number): number => {
+    const share = (place - low) / (high - low);
+    if (roof === "gabled") return height + roofRise * (1 - Math.abs(2 * share - 1));
+    return height + roofRise * (roofFalls === "down" || roofFalls === "right" ? 1 - share : share);
+  };
+  const alongOf = (x: number, y: number) => unplaced([x, y], item.at, item.turn)[axis];
   const [offset, alongX, alongY] = [
-    acrossOf(0, 0),
-    acrossOf(1, 0) - acrossOf(0, 0),
-    acrossOf(0, 1) - acrossOf(0, 0),
+    alongOf(0, 0),
+    alongOf(1, 0) - alongOf(0, 0),
+    alongOf(0, 1) - alongOf(0, 0),
   ];
   return (x, y, z, ray) => {
     if (z >= height + roofRise) return 1;
@@ -163,7 +168,7 @@ function buildingTest(item: ItemOf<"house" | "shed">): Test {
     const through = passages(ring, x, y, ray);
     for (let i = 0; i + 1 < through.length; i += 2) {
       const [from, to] = [through[i]!, through[i + 1]!];
-      // A gable less a straight line is highest at an end or under the ridge.
+      // A roof less a straight line is highest at an end or under the ridge.
       if (isUnder(from) || isUnder(to) || (ridge > from && ridge < to && isUnder(ridge))) return 0;
     }
     return 1;
@@ -196,8 +201,8 @@ function bedTest(bed: ItemOf<"bed">): Test {
       ];
   const soil = legs + soilDepth;
   const laid = flat(screen);
-  return (x, y, z, ray, inLeaf) => {
-    const rest = box(x, y, z, ray, inLeaf);
+  return (x, y, z, ray, season) => {
+    const rest = box(x, y, z, ray, season);
     if (rest === 0) return 0;
     const [ownX, ownY] = unplaced([x, y], bed.at, bed.turn);
     const [dx, dy] = unplaced([ray.dx, ray.dy], [0, 0], bed.turn);
@@ -214,7 +219,7 @@ function treeTest(tree: ItemOf<"tree">): Test {
     return [atX + (tree.trunk / 2) * Math.cos(angle), atY + (tree.trunk / 2) * Math.sin(angle)];
   });
   const laid = flat(trunk);
-  return (x, y, z, ray, inLeaf) => {
+  return (x, y, z, ray, season) => {
     if (hitsRing(laid, 0, middle, x, y, z, ray)) return 0;
     // |(p + t d - c) / axes|² = 1
     const a = (ray.dx ** 2 + ray.dy ** 2) / across ** 2 + 1 / up ** 2;
@@ -222,29 +227,48 @@ function treeTest(tree: ItemOf<"tree">): Test {
     const c = ((x - atX) ** 2 + (y - atY) ** 2) / across ** 2 + ((z - middle) / up) ** 2 - 1;
     const inside = b * b - a * c;
     if (inside < 0 || -b + Math.sqrt(inside) < 0) return 1;
-    return tree.leaf === "evergreen" || inLeaf ? tree.lightInLeaf : tree.lightBare;
+    return tree.leaf === "evergreen" || isInLeaf(tree, season) ? tree.lightInLeaf : tree.lightBare;
   };
+}
+
+function isInLeaf({ inLeaf }: ItemOf<"tree">, season: Season): boolean {
+  if (!inLeaf) return season.inLeaf;
+  const { from, to } = inLeaf;
+  return from <= to ? season.month >= from && season.month <= to : season.month >= from || season.month <= to;
 }
 
 export interface Look {
   readonly ray: Ray;
-  readonly inLeaf: boolean;
+  readonly season: Season;
+}
+
+/** Height of the skyline in a direction: each side of it in turn, the last through north. */
+function horizonAt(skyline: Garden["site"]["skyline"], azimuth: number): number {
+  const points = skyline.toSorted((a, b) => a.azimuth - b.azimuth);
+  for (const [i, from] of points.entries()) {
+    const to = points[(i + 1) % points.length]!;
+    const span = i + 1 < points.length ? to.azimuth - from.azimuth : to.azimuth + 360 - from.azimuth;
+    const past = (azimuth - from.azimuth + 360) % 360;
+    if (past < span) return from.altitude + (past / span) * (to.altitude - from.altitude);
+  }
+  return 0;
 }
 
 /** Every look at the sun over some days, a step of minutes apart. */
 export function looksOf(garden: Garden, days: readonly string[], step: number): Look[] {
-  const { latitude, longitude, north } = garden.site;
+  const { latitude, longitude, north, skyline } = garden.site;
   const leaf = latitude < 0 ? [11, 12, 1, 2, 3, 4] : [5, 6, 7, 8, 9, 10];
   return days.flatMap((day) => {
     const start = Date.parse(`${day}T00:00:00Z`) - longitude * 240_000;
     return Array.from({ length: 1440 / step }, (_, i) => start + (i + 0.5) * step * 60_000).flatMap((ms) => {
       const { altitude, azimuth } = sunPosition(new Date(ms), latitude, longitude);
-      if (altitude <= 0) return [];
+      if (altitude <= 0 || altitude <= horizonAt(skyline, azimuth)) return [];
+      const month = Number(day.slice(5, 7));
       const bearing = ((azimuth + north) * Math.PI) / 180;
       const level = 1 / Math.tan((altitude * Math.PI) / 180);
       return {
         ray: { dx: level * Math.sin(bearing), dy: -level * Math.cos(bearing) },
-        inLeaf: leaf.includes(Number(day.slice(5, 7))),
+        season: { month, inLeaf: leaf.includes(month) },
       };
     });
   });
@@ -259,10 +283,10 @@ export function minutesAt(
   z: number,
 ): number {
   let sum = 0;
-  for (const { ray, inLeaf } of looks) {
+  for (const { ray, season } of looks) {
     let light = 1;
     for (const { test } of tests) {
-      light *= test(x, y, z, ray, inLeaf);
+      light *= test(x, y, z, ray, season);
       if (light === 0) break;
     }
     sum += light;

@@ -3,8 +3,9 @@ import { bed, fence, gardenWith, house, shed, tree, wall } from "./garden-of.ts"
 import { seeded, someBed } from "./scenes.ts";
 
 /**
- * A seeded yard with everything that throws a shadow: a house with any roof, a shed, walls and slatted fences, trees of both
- * sorts, beds low and tall, on legs and with trellises. Things may overlap; they may stand outside the yard.
+ * A seeded yard with everything that throws a shadow: a house and a shed with any roof falling any way, walls and slatted
+ * fences, trees of both sorts, some with months of their own, beds low and tall, on legs and with trellises; and for every
+ * other seed a skyline of hills. Things may overlap; they may stand outside the yard.
  */
 export function shadyYard(
   seed: number,
@@ -20,6 +21,9 @@ export function shadyYard(
   const somewhere = (): Point => [between(0, width), between(0, length)];
   const roofs = ["flat", "gabled", "single-pitch"] as const;
   const roof = () => roofs[Math.floor(random() * 3)]!;
+  const sides = ["up", "right", "down", "left"] as const;
+  const side = () => sides[Math.floor(random() * 4)]!;
+  const month = () => 1 + Math.floor(random() * 12);
   const yard: Ring = [
     [0, 0],
     [width, 0],
@@ -38,6 +42,7 @@ export function shadyYard(
       height: between(2400, 5200),
       roof: roof(),
       roofRise: between(600, 2400),
+      roofFalls: side(),
     }),
     shed("shed", {
       at: somewhere(),
@@ -45,6 +50,7 @@ export function shadyYard(
       height: between(1900, 2400),
       roof: roof(),
       roofRise: between(200, 800),
+      roofFalls: side(),
     }),
     wall("wall", { from: somewhere(), to: somewhere(), thickness: 215, height: between(900, 2100) }),
     {
@@ -68,6 +74,7 @@ export function shadyYard(
         leaf: random() < 0.5 ? "evergreen" : "leaf-dropping",
         lightInLeaf: between(0.05, 0.3),
         lightBare: between(0.4, 0.7),
+        inLeaf: random() < 0.5 ? { from: month(), to: month() } : null,
       }),
     ),
     ...Array.from({ length: beds }, (_, i): Item => {
@@ -82,6 +89,10 @@ export function shadyYard(
     }),
   ];
   const latitude = seed % 3 === 0 ? between(-45, -25) : between(25, 58);
-  const site = { latitude, longitude: between(-170, 170), north: between(-180, 180) };
+  const skyline =
+    seed % 2 === 0
+      ? Array.from({ length: 8 }, () => ({ azimuth: between(0, 360), altitude: between(0, 25) }))
+      : [];
+  const site = { latitude, longitude: between(-170, 170), north: between(-180, 180), skyline };
   return gardenWith({ yard, site }, ...items);
 }
