@@ -83,6 +83,9 @@ export { shiftWay } from "./layout/shift-way.ts";
 export { type KnownPoint, knownPoints, ownPoints } from "./measuring/known-points.ts";
 export { placesByTape, type Tape, TapeError } from "./measuring/tape.ts";
 export { type Leg, legsOf, type Traverse, traverse } from "./measuring/traverse.ts";
+export { centreOf, type LaidOut, laidOut } from "./parcels/laid-out.ts";
+export { type Parcel, ParcelFileError, readParcels } from "./parcels/read-parcels.ts";
+export type { LonLat } from "./parcels/tangent-plane.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
@@ -91,8 +94,10 @@ export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
 export type { PaperId } from "./sheet/papers.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
 export { TRELLIS } from "./sun/casters.ts";
+export { type ClockTime, clockTime, formatClock, instantAt, isTimeZone } from "./sun/clock.ts";
 export { LEAF_MONTHS, leafMonths } from "./sun/leaf.ts";
 export { SUN_LIVE, SUN_SETTLED, type SunOptions } from "./sun/options.ts";
+export { SUN_PLACES, SUN_PLACES_SOURCE, type SunPlace } from "./sun/places.ts";
 export {
   GROWING_SEASON,
   growingSeason,
