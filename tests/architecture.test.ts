@@ -14,6 +14,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   garden: ["units", "geometry"],
   crops: ["units", "garden"],
   measuring: ["units", "geometry", "garden"],
+  parcels: ["geometry", "garden"],
   sun: ["units", "geometry", "garden"],
   examples: ["units", "geometry", "garden"],
   access: ["units", "geometry", "garden"],

@@ -5,6 +5,7 @@ const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
   gardens: lazy(async () => ({ default: (await import("./GardensDialog.tsx")).GardensDialog })),
   help: lazy(async () => ({ default: (await import("./HelpDialog.tsx")).HelpDialog })),
   outline: lazy(async () => ({ default: (await import("../measuring/OutlineDialog.tsx")).OutlineDialog })),
+  parcels: lazy(async () => ({ default: (await import("../parcels/ParcelsDialog.tsx")).ParcelsDialog })),
   tape: lazy(async () => ({ default: (await import("../measuring/TapeDialog.tsx")).TapeDialog })),
 };
 

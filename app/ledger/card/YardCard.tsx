@@ -17,6 +17,10 @@ export function YardCard() {
         <button type="button" className="link" onClick={() => openDialog("outline")}>
           Type sides and turns as measured
         </button>
+        <br />
+        <button type="button" className="link" onClick={() => openDialog("parcels")}>
+          Take it from a parcel file
+        </button>
       </p>
     </div>
   );
