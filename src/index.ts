@@ -80,6 +80,7 @@ export {
   whyNoShift,
 } from "./layout/shift-to-clear.ts";
 export { shiftWay } from "./layout/shift-way.ts";
+export { LAYERS, type Layer, linework, type Stroke } from "./linework/linework.ts";
 export { type KnownPoint, knownPoints, ownPoints } from "./measuring/known-points.ts";
 export { placesByTape, type Tape, TapeError } from "./measuring/tape.ts";
 export { type Leg, legsOf, type Traverse, traverse } from "./measuring/traverse.ts";
@@ -93,6 +94,7 @@ export { isSlowRule, type Survey, survey } from "./rules/survey.ts";
 export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
 export type { PaperId } from "./sheet/papers.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
+export { type BedMonth, bedMonths, type ShadeSpell, type SunStretch } from "./sun/bed-months.ts";
 export { TRELLIS } from "./sun/casters.ts";
 export { type ClockTime, clockTime, formatClock, instantAt, isTimeZone } from "./sun/clock.ts";
 export { LEAF_MONTHS, leafMonths } from "./sun/leaf.ts";
@@ -107,8 +109,10 @@ export {
   seasonDays,
   seasonOf,
 } from "./sun/season.ts";
+export { shadeSentences } from "./sun/shade-sentences.ts";
 export { type Shadow, shadowsAt } from "./sun/shadow.ts";
 export { type SkylinePoint, skylineAt } from "./sun/skyline.ts";
+export { type SunCost, sunCosts } from "./sun/sun-costs.ts";
 export { sunFollowing } from "./sun/sun-following.ts";
 export { bedShade, sunHours } from "./sun/sun-hours.ts";
 export type { BedSun, DayHours, Shade, Spell, SunGrid, SunMap } from "./sun/sun-map.ts";

@@ -15,6 +15,8 @@ export interface BedLight {
   readonly totals: Float64Array;
   readonly shares: Float64Array;
   readonly shade: readonly Shade[];
+  /** For each thing the share of the bed's sun it takes at each look, whatever else does. */
+  readonly taken: ReadonlyMap<ItemId, Float64Array>;
 }
 
 /** A shadow that takes so large a share of a bed's sun is told of. */
@@ -73,7 +75,12 @@ export function bedLight(
     for (const { mask } of casting) mask.fill(0, from, to);
   });
   const taken = losses.totals(cells);
-  return { totals: taken.map((loss) => instants.length - loss), shares, shade: costs.shade() };
+  return {
+    totals: taken.map((loss) => instants.length - loss),
+    shares,
+    shade: costs.shade(),
+    taken: costs.taken,
+  };
 }
 
 /** Cells that lie under the same parts at one look. */
@@ -126,8 +133,7 @@ class Costs {
   readonly #instants: readonly Instant[];
   readonly #settings: SunSettings;
   readonly #lost = new Map<ItemId, number>();
-  /** For each thing the share of the bed's sun it takes at each look, whatever else does. */
-  readonly #taken = new Map<ItemId, Float64Array>();
+  readonly taken = new Map<ItemId, Float64Array>();
 
   constructor(instants: readonly Instant[], settings: SunSettings) {
     this.#instants = instants;
@@ -145,10 +151,10 @@ class Costs {
         null,
       );
       this.#lost.set(id, (this.#lost.get(id) ?? 0) + share * (alone - light));
-      let taken = this.#taken.get(id);
+      let taken = this.taken.get(id);
       if (!taken) {
         taken = new Float64Array(this.#instants.length);
-        this.#taken.set(id, taken);
+        this.taken.set(id, taken);
       }
       taken[look]! += share * (1 - own);
     });
@@ -156,7 +162,7 @@ class Costs {
 
   shade(): Shade[] {
     const { step, days } = this.#settings;
-    return [...this.#taken]
+    return [...this.taken]
       .map(([id, taken]) => ({
         id,
         hours: ((this.#lost.get(id) ?? 0) * step) / 60 / days.length,

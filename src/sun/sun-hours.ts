@@ -47,14 +47,20 @@ export function sunHours(garden: Garden, options: SunOptions = {}): SunMap {
  * @throws RangeError if there is no such bed, and for options that cannot be
  */
 export function bedShade(garden: Garden, id: ItemId, options: SunOptions = {}): BedSun | null {
-  const bed = garden.items.find((item) => item.id === id);
-  if (bed?.kind !== "bed") throw new RangeError(`no bed in this garden is called "${id}"`);
+  const bed = bedIn(garden, id);
   const settings = settingsFor(garden.site, options);
   const place = bedSoil(bed, settings.cell);
   if (!place) return null;
   const instants = instantsOf(garden.site, settings);
   const light = bedLight(place, castersFor(bed, castersOf(garden.items)), instants, settings);
   return bedSun(bed, place, light, instants, settings, light.shade);
+}
+
+/** @throws RangeError if there is no such bed */
+export function bedIn({ items }: Pick<Garden, "items">, id: ItemId): Bed {
+  const bed = items.find((item) => item.id === id);
+  if (bed?.kind !== "bed") throw new RangeError(`no bed in this garden is called "${id}"`);
+  return bed;
 }
 
 /** Beds that have soil to look at, each with its cells. */

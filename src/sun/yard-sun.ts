@@ -6,7 +6,7 @@ import type { Ring } from "../geometry/types.ts";
 import type { BedSoil } from "./bed-soil.ts";
 import { hoursPerCount } from "./bed-sun.ts";
 import { casterOf } from "./casters.ts";
-import { type Cells, cellMiddle, cellsOver, isSet, maskOf } from "./cells.ts";
+import { type Cells, cellMiddle, cellsOver, isSet, type Mask, maskOf } from "./cells.ts";
 import type { SunSettings } from "./options.ts";
 import type { SunGrid } from "./sun-map.ts";
 
@@ -39,6 +39,14 @@ export function yardSun(
     blank(hours, cells, (column, row) => isSet(covered, cells, column, row));
   }
   return { ...cells, hours };
+}
+
+/** The cells of a yard whose ground nothing stands on that leaves no light under it. */
+export function openGround(garden: Garden, cells: Cells): Mask {
+  const covered = coverings(garden).map((ring) => maskOf(cells, [ring]));
+  return maskOf(cells, [garden.yard]).map((word, i) =>
+    covered.reduce((open, mask) => open & ~mask[i]!, word),
+  );
 }
 
 /** Cells whose middles lie on a bed show the light at its soil; on its walls, that of the soil next to them. */

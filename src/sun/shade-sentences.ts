@@ -1,0 +1,103 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Garden } from "../garden/garden.ts";
+import { nameOf } from "../garden/name-of.ts";
+import type { BedMonth, ShadeSpell } from "./bed-months.ts";
+import { formatClock } from "./clock.ts";
+
+const MONTH_NAMES = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+];
+
+/** A shadow that passes sooner is not told, minutes. */
+const SHORTEST = 30;
+/** Times nearer to each other than this are one in words, minutes. */
+const SAME_TIME = 15;
+/** So many things are told of, those that shade it longest first. */
+const MOST_THINGS = 3;
+
+interface Told extends ShadeSpell {
+  readonly month: number;
+}
+
+/**
+ * When shade comes to a bed and from what, in the months of the season: "House shades it until 10:40 in April and until
+ * 9:25 in June." Where a time changes with the months, its ends are told.
+ */
+export function shadeSentences({ items }: Pick<Garden, "items">, months: readonly BedMonth[]): string[] {
+  const spells = months
+    .filter(({ inSeason }) => inSeason)
+    .flatMap(({ month, spells: ofMonth }) => ofMonth.map((spell): Told => ({ ...spell, month })))
+    .filter((spell) => lengthOf(spell) >= SHORTEST);
+  const longest = [...byThing(spells)].sort(([, a], [, b]) => total(b) - total(a)).slice(0, MOST_THINGS);
+  return longest.flatMap(([id, ofThing]) => {
+    const name = nameIn(items, id);
+    return name === null ? [] : sentencesOf(name, ofThing);
+  });
+}
+
+function byThing(spells: readonly Told[]): Map<ItemId, Told[]> {
+  const groups = new Map<ItemId, Told[]>();
+  for (const spell of spells) groups.set(spell.id, [...(groups.get(spell.id) ?? []), spell]);
+  return groups;
+}
+
+const lengthOf = ({ from, to }: ShadeSpell): number => to - from;
+const total = (spells: readonly Told[]): number => spells.reduce((sum, spell) => sum + lengthOf(spell), 0);
+
+function nameIn(items: Garden["items"], id: ItemId): string | null {
+  const item = items.find((candidate) => candidate.id === id);
+  return item ? nameOf(item) : null;
+}
+
+function sentencesOf(name: string, spells: readonly Told[]): string[] {
+  const having = (when: ShadeSpell["when"]) => spells.filter((spell) => spell.when === when);
+  const say = (words: string) => `${name} shades it ${words}.`;
+  const [allDay, until, from, between] = [
+    having("all-day"),
+    having("until"),
+    having("from"),
+    having("between"),
+  ];
+  return [
+    ...(allDay.length > 0 ? [say(`all day in ${listed(monthsOf(allDay))}`)] : []),
+    ...(until.length > 0 ? [say(ends(until, ({ to }) => to, "until"))] : []),
+    ...(between.length > 0 ? [say(longestOf(between))] : []),
+    ...(from.length > 0 ? [say(ends(from, (spell) => spell.from, "from"))] : []),
+  ];
+}
+
+/** "until 10:40 in April and until 9:25 in June": the month it shades longest in first. */
+function ends(spells: readonly Told[], timeOf: (spell: Told) => number, word: string): string {
+  const sorted = spells.toSorted((a, b) => lengthOf(b) - lengthOf(a));
+  const [most, least] = [sorted[0]!, sorted.at(-1)!];
+  const words = (spell: Told) => `${word} ${formatClock(timeOf(spell))} in ${MONTH_NAMES[spell.month - 1]}`;
+  if (Math.abs(timeOf(most) - timeOf(least)) >= SAME_TIME) return `${words(most)} and ${words(least)}`;
+  const months = monthsOf(spells);
+  return `${word} about ${formatClock(timeOf(most))} in ${listed(months)}`;
+}
+
+function longestOf(spells: readonly Told[]): string {
+  const [longest] = spells.toSorted((a, b) => lengthOf(b) - lengthOf(a));
+  const { from, to, month } = longest!;
+  return `from ${formatClock(from)} to ${formatClock(to)} in ${MONTH_NAMES[month - 1]}`;
+}
+
+const monthsOf = (spells: readonly Told[]): string[] => [
+  ...new Set(spells.map(({ month }) => MONTH_NAMES[month - 1]!)),
+];
+
+function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? "";
+  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
+}
