@@ -2,6 +2,7 @@ import { lazy, Suspense } from "react";
 import { Dialogs } from "./dialogs/Dialogs.tsx";
 import { Fallback } from "./Fallback.tsx";
 import { Ledger } from "./ledger/Ledger.tsx";
+import { LinkNotice } from "./sharing/LinkNotice.tsx";
 import { useEditor } from "./store/use-editor.ts";
 import { useShortcuts } from "./topbar/shortcuts.ts";
 import { TopBar } from "./topbar/TopBar.tsx";
@@ -23,6 +24,7 @@ export function App() {
       <title>{name ? `${name} · Bedwright` : "Bedwright"}</title>
       <TopBar />
       <main className="plan-area">
+        <LinkNotice />
         <Welcome />
         <div className="plan-room">
           <Fallback what="The plan">

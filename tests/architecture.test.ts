@@ -13,6 +13,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: ["units"],
   garden: ["units", "geometry"],
   crops: ["units", "garden"],
+  linework: ["geometry", "garden"],
   measuring: ["units", "geometry", "garden"],
   parcels: ["geometry", "garden"],
   sun: ["units", "geometry", "garden"],

@@ -6,6 +6,9 @@ const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
   help: lazy(async () => ({ default: (await import("./HelpDialog.tsx")).HelpDialog })),
   outline: lazy(async () => ({ default: (await import("../measuring/OutlineDialog.tsx")).OutlineDialog })),
   parcels: lazy(async () => ({ default: (await import("../parcels/ParcelsDialog.tsx")).ParcelsDialog })),
+  "take-along": lazy(async () => ({
+    default: (await import("../sharing/TakeAlongDialog.tsx")).TakeAlongDialog,
+  })),
   tape: lazy(async () => ({ default: (await import("../measuring/TapeDialog.tsx")).TapeDialog })),
 };
 

@@ -1,0 +1,126 @@
+import { useState } from "react";
+import { type Garden, takeoff } from "../../src/index.ts";
+import { Dialog } from "../dialogs/Dialog.tsx";
+import { offerFile } from "../keeping/file.ts";
+import { pageGardens } from "../keeping/page-gardens.ts";
+import { saveCsv } from "../ledger/takeoff/save-csv.ts";
+import { useEditor } from "../store/use-editor.ts";
+import { fileNameOf } from "./file-name.ts";
+import { linkTo, ShareLinkError } from "./share-link.ts";
+
+/** Ways out of the planner: a link, and files for other programs. */
+export function TakeAlongDialog() {
+  const garden = useEditor((s) => s.garden);
+  return (
+    <Dialog title={`Take ${garden.name || "the garden"} along`}>
+      <LinkSection garden={garden} />
+      <section aria-label="As a file">
+        <h3>As a file</h3>
+        <FileRow
+          label="Garden file"
+          note="Everything, to open here again on this or another device."
+          onSave={() => pageGardens().saveToFile()}
+        />
+        <FileRow
+          label="Drawing (DXF)"
+          note="The plan in millimetres, a layer for each kind of thing, for programs that draw."
+          onSave={async () => {
+            // The drawing library is loaded when somebody wants a drawing.
+            const { dxfOf } = await import("./dxf.ts");
+            offerFile(fileNameOf(garden.name, "dxf"), dxfOf(garden), "image/vnd.dxf");
+          }}
+        />
+        <FileRow
+          label="Shopping list (CSV)"
+          note="The takeoff with its prices, for a spreadsheet."
+          onSave={() => saveCsv(takeoff(garden), garden)}
+        />
+        <p className="quiet">For paper or PDF press Build sheet and print it.</p>
+      </section>
+    </Dialog>
+  );
+}
+
+interface FileRowProps {
+  readonly label: string;
+  readonly note: string;
+  readonly onSave: () => void;
+}
+
+const FileRow = ({ label, note, onSave }: FileRowProps) => (
+  <div className="kept-row">
+    <div>
+      <strong>{label}</strong>
+      <span className="quiet">{note}</span>
+    </div>
+    <button type="button" className="button" aria-label={`Save as ${label}`} onClick={onSave}>
+      Save
+    </button>
+  </div>
+);
+
+type Made = { readonly link: string } | { readonly problem: string } | null;
+
+function LinkSection({ garden }: { readonly garden: Garden }) {
+  const [made, setMade] = useState<Made>(null);
+  const [copied, setCopied] = useState(false);
+
+  const make = async () => {
+    const { origin, pathname } = window.location;
+    try {
+      const link = await linkTo(garden, origin + pathname);
+      setMade({ link });
+      setCopied(await copy(link));
+    } catch (error) {
+      if (!(error instanceof ShareLinkError)) throw error;
+      setMade({ problem: error.message });
+    }
+  };
+
+  return (
+    <section aria-label="As a link">
+      <h3>As a link</h3>
+      <p>
+        The whole garden is in the link itself, names and prices too. Whoever opens it gets a copy; nothing is
+        sent anywhere until you send the link.
+      </p>
+      <p className="dialog-actions">
+        <button type="button" className="button main" onClick={make}>
+          Make a link
+        </button>
+      </p>
+      {made && "problem" in made ? (
+        <p className="field-problem" role="alert">
+          {made.problem}
+        </p>
+      ) : null}
+      {made && "link" in made ? (
+        <div className="field">
+          <label htmlFor="garden-link">{copied ? "Copied: the link" : "The link, to be copied"}</label>
+          <span className="field-box">
+            <input
+              id="garden-link"
+              type="text"
+              readOnly
+              value={made.link}
+              onFocus={(event) => event.currentTarget.select()}
+            />
+          </span>
+          <p className="field-note" role="status">
+            {made.link.length.toLocaleString("en-US")} letters long.
+          </p>
+        </div>
+      ) : null}
+    </section>
+  );
+}
+
+/** A browser may refuse; the link then stands there to be copied by hand. */
+async function copy(text: string): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
