@@ -17,6 +17,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   measuring: ["units", "geometry", "garden"],
   parcels: ["geometry", "garden"],
   sun: ["units", "geometry", "garden"],
+  water: ["units", "geometry", "garden", "crops", "sun"],
   examples: ["units", "geometry", "garden"],
   access: ["units", "geometry", "garden"],
   takeoff: ["units", "geometry", "garden", "crops"],

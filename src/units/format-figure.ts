@@ -11,7 +11,7 @@ const KG_PER_POUND = 0.45359237;
 const WITH_DECIMALS = [0, 1, 2].map((most) => new Intl.NumberFormat("en", { maximumFractionDigits: most }));
 
 /** Three figures that count, never more than two decimals: 3.25, 29.6, 842. */
-function figure(value: number): string {
+export function figure(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`not a figure: ${value}`);
   const size = Math.abs(value);
   const decimals = size < 10 ? 2 : size < 100 ? 1 : 0;
