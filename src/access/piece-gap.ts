@@ -114,3 +114,12 @@ export function nearestOnPiece({ coords, previous, next }: Boundary, p: number, 
   }
   return [found.toX, found.toY];
 }
+
+/** How far that point is, mm. */
+export function farFromPiece({ coords, previous, next }: Boundary, p: number, x: number, y: number): number {
+  found.width = Number.POSITIVE_INFINITY;
+  const [px, py, before, after] = [coords[2 * p]!, coords[2 * p + 1]!, previous[p]!, next[p]!];
+  toSegment(x, y, px, py, coords[2 * before]!, coords[2 * before + 1]!, false);
+  toSegment(x, y, px, py, coords[2 * after]!, coords[2 * after + 1]!, false);
+  return Math.sqrt(found.width);
+}

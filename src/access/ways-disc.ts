@@ -1,6 +1,8 @@
 import type { Point } from "../geometry/types.ts";
-import { nearestOnPiece } from "./piece-gap.ts";
-import { centreOf, nextInTriangle, type WaysMesh } from "./ways-mesh.ts";
+import type { Boundary } from "./boundary.ts";
+import { farFromPiece, nearestOnPiece, pieceWidth } from "./piece-gap.ts";
+import { touching } from "./touching-disc.ts";
+import type { WaysMesh } from "./ways-mesh.ts";
 
 export interface Disc {
   readonly at: Point;
@@ -9,76 +11,133 @@ export interface Disc {
   readonly touches: readonly [Point, Point, Point];
 }
 
-type Foot = (at: Point) => Point;
-
 /**
  * The disc that touches the outlines about a triangle's three samples, not only the samples: what really fits there.
- * It is never taken to be larger than the triangle's own circle.
+ * Where two of the three are one straight side, no disc is the one that touches all: then it is one that stands midway
+ * between the two outlines.
  */
 export function exactDisc(mesh: WaysMesh, t: number): Disc {
-  const { boundary, triangles, radii } = mesh;
-  const foot = (corner: number): Foot => {
-    const sample = triangles[3 * t + corner]!;
-    return (at) => nearestOnPiece(boundary, sample, at);
-  };
-  const disc = touching([foot(0), foot(1), foot(2)], centreOf(mesh, t), boundary.step);
-  return { ...disc, radius: Math.min(disc.radius, radii[t]!) };
+  const { boundary, triangles, discs } = mesh;
+  settle(mesh, t);
+  const at: Point = [discs[3 * t]!, discs[3 * t + 1]!];
+  const touch = (corner: 0 | 1 | 2) => nearestOnPiece(boundary, triangles[3 * t + corner]!, at);
+  return { at, radius: discs[3 * t + 2]!, touches: [touch(0), touch(1), touch(2)] };
 }
 
-/** The disc that touches a point and the outlines about both ends of an edge, or null if there is none. */
-export function discAtEdge({ boundary, triangles }: WaysMesh, edge: number, point: Point): Disc | null {
-  const { coords } = boundary;
-  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
-  const first = circleThrough(
-    point,
-    [coords[2 * p]!, coords[2 * p + 1]!],
-    [coords[2 * q]!, coords[2 * q + 1]!],
-  );
-  if (!first) return null;
-  const feet: readonly [Foot, Foot, Foot] = [
-    () => point,
-    (at) => nearestOnPiece(boundary, p, at),
-    (at) => nearestOnPiece(boundary, q, at),
-  ];
-  return touching(feet, first, boundary.step);
+/** Radius of a triangle's exact disc, mm. */
+export function roomAt(mesh: WaysMesh, t: number): number {
+  settle(mesh, t);
+  return mesh.discs[3 * t + 2]!;
 }
 
-/** Newton steps until the disc touches all three; each doubles the digits, so four are plenty. */
-const NEWTON_STEPS = 4;
-
-function touching(feet: readonly [Foot, Foot, Foot], first: Point, step: number): Disc {
-  const touchesFrom = (from: Point) => [feet[0](from), feet[1](from), feet[2](from)] as const;
-  let at = first;
-  for (let i = 0; i < NEWTON_STEPS; i++) {
-    const better = equidistant(at, touchesFrom(at));
-    // Far from where it began the pieces no longer speak for their outlines.
-    if (!better || Math.hypot(better[0] - at[0], better[1] - at[1]) > step) break;
-    at = better;
+/**
+ * Room of somebody in a triangle's exact disc who touches one of the triangle's outlines, mm across; 0 where it only
+ * touches the others.
+ */
+export function roomTouching(mesh: WaysMesh, t: number, side: number): number {
+  const { boundary, triangles, discs } = mesh;
+  const radius = roomAt(mesh, t);
+  const at: Point = [discs[3 * t]!, discs[3 * t + 1]!];
+  for (let i = 3 * t; i < 3 * t + 3; i++) {
+    const sample = triangles[i]!;
+    if (boundary.owner[sample] !== side) continue;
+    const [x, y] = nearestOnPiece(boundary, sample, at);
+    if (Math.hypot(x - at[0], y - at[1]) <= radius + TOUCHING) return 2 * radius;
   }
-  const touches = touchesFrom(at);
-  return { at, radius: Math.min(...touches.map(([x, y]) => Math.hypot(x - at[0], y - at[1]))), touches };
+  return 0;
 }
 
-/** Middle of the circle through three points; null where they lie in a line. */
-function circleThrough([ax, ay]: Point, b: Point, c: Point): Point | null {
-  const [bx, by, cx, cy] = [b[0] - ax, b[1] - ay, c[0] - ax, c[1] - ay];
-  const twice = 2 * (bx * cy - by * cx);
-  const [b2, c2] = [bx * bx + by * by, cx * cx + cy * cy];
-  const [x, y] = [(cy * b2 - by * c2) / twice, (bx * c2 - cx * b2) / twice];
-  return Number.isFinite(x) && Number.isFinite(y) ? [ax + x, ay + y] : null;
+/** Discs this near to an outline touch it, mm. */
+const TOUCHING = 0.01;
+
+/** Works a triangle's exact disc out, once. */
+export function settle(mesh: WaysMesh, t: number): void {
+  const { boundary, triangles, centres, discs } = mesh;
+  if (!Number.isNaN(discs[3 * t + 2]!)) return;
+  const [a, b, c] = [triangles[3 * t]!, triangles[3 * t + 1]!, triangles[3 * t + 2]!];
+  middle.x = centres[2 * t]!;
+  middle.y = centres[2 * t + 1]!;
+  const { x, y, radius } = touching(boundary, a, b, c, middle);
+  discs[3 * t] = x;
+  discs[3 * t + 1] = y;
+  discs[3 * t + 2] = Math.min(radius, roomBesideWall(mesh, t, a, b, c), fourth(mesh, t, x, y));
 }
 
-/** One Newton step towards the point equally far from three outlines, each taken as straight about its foot. */
-function equidistant(at: Point, feet: readonly Point[]): Point | null {
-  const rows = feet.map(([x, y]) => {
-    const far = Math.hypot(at[0] - x, at[1] - y);
-    return { far, nx: (at[0] - x) / far, ny: (at[1] - y) / far };
-  });
-  const [a, b, c] = rows;
-  if (!a || !b || !c) return null;
-  const [ux, uy, u] = [a.nx - b.nx, a.ny - b.ny, b.far - a.far];
-  const [vx, vy, v] = [a.nx - c.nx, a.ny - c.ny, c.far - a.far];
-  const determinant = ux * vy - uy * vx;
-  const [x, y] = [(u * vy - v * uy) / determinant, (ux * v - vx * u) / determinant];
-  return Number.isFinite(x) && Number.isFinite(y) ? [at[0] + x, at[1] + y] : null;
+/** How near to the disc's middle the outlines come that the triangles next to this one have: almost as near as its own. */
+function fourth({ boundary, triangles, halfedges }: WaysMesh, t: number, x: number, y: number): number {
+  let nearest = Infinity;
+  for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
+    const across = halfedges[edge]!;
+    if (across < 0) continue;
+    const p = triangles[edge]!;
+    const q = triangles[nextInTriangle(edge)]!;
+    if (boundary.next[p] === q || boundary.previous[p] === q) continue;
+    const apex = triangles[nextInTriangle(nextInTriangle(across))]!;
+    nearest = Math.min(nearest, farFromPiece(boundary, apex, x, y));
+  }
+  return nearest;
+}
+
+const nextInTriangle = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
+
+/** Where to begin: written in place, for it is asked for every triangle that may be narrow. */
+const middle = { x: 0, y: 0 };
+
+/**
+ * A circle whose middle lies beyond one of the triangle's own walls is nowhere to stand: another outline comes so near
+ * to that wall that there is only the strip between the two. Infinity for all other triangles.
+ */
+function roomBesideWall({ boundary, centres }: WaysMesh, t: number, a: number, b: number, c: number): number {
+  const [x, y] = [centres[2 * t]!, centres[2 * t + 1]!];
+  return Math.min(
+    beside(boundary, a, b, c, x, y),
+    beside(boundary, b, c, a, x, y),
+    beside(boundary, c, a, b, x, y),
+  );
+}
+
+function beside(boundary: Boundary, p: number, q: number, apex: number, x: number, y: number): number {
+  const { coords, next, previous } = boundary;
+  if (next[p] !== q && previous[p] !== q) return Infinity;
+  // In a sharp corner of one outline the apex is the wall's neighbour, and shares an end with it.
+  if (next[apex] === p || next[apex] === q || previous[apex] === p || previous[apex] === q) return Infinity;
+  const [px, py] = [coords[2 * p]!, coords[2 * p + 1]!];
+  const [ux, uy] = [coords[2 * q]! - px, coords[2 * q + 1]! - py];
+  const ofApex = ux * (coords[2 * apex + 1]! - py) - uy * (coords[2 * apex]! - px);
+  if (ofApex * (ux * (y - py) - uy * (x - px)) >= 0) return Infinity;
+  return Math.min(pieceWidth(boundary, apex, p), pieceWidth(boundary, apex, q)) / 2;
+}
+
+/** Halvings of the way from one middle to the next: some metres come down to less than a micrometre. */
+const HALVINGS = 34;
+
+/**
+ * The disc that touches the outlines about both ends of an edge and has a point on its rim.
+ * @param edge of a triangle whose exact disc holds the point, while that of the triangle beyond does not
+ */
+export function discAtEdge(mesh: WaysMesh, edge: number, point: Point): Disc {
+  const { boundary, triangles, halfedges, discs } = mesh;
+  const [t, u] = [Math.trunc(edge / 3), Math.trunc(halfedges[edge]! / 3)];
+  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
+  settle(mesh, t);
+  settle(mesh, u);
+  const [wayX, wayY] = [discs[3 * u]! - discs[3 * t]!, discs[3 * u + 1]! - discs[3 * t + 1]!];
+  let [low, high] = [0, 1];
+  let best = { x: discs[3 * t]!, y: discs[3 * t + 1]!, radius: discs[3 * t + 2]! };
+  for (let i = 0; i < HALVINGS; i++) {
+    const share = (low + high) / 2;
+    middle.x = discs[3 * t]! + share * wayX;
+    middle.y = discs[3 * t + 1]! + share * wayY;
+    const disc = touching(boundary, p, p, q, middle);
+    if (Math.hypot(disc.x - point[0], disc.y - point[1]) <= disc.radius) {
+      low = share;
+      best = { ...disc };
+    } else high = share;
+  }
+  const at: Point = [best.x, best.y];
+  return {
+    at,
+    radius: best.radius,
+    touches: [point, nearestOnPiece(boundary, p, at), nearestOnPiece(boundary, q, at)],
+  };
 }

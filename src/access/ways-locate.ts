@@ -1,5 +1,6 @@
 import type { Point } from "../geometry/types.ts";
-import { isInMesh, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
+import { exactDisc } from "./ways-disc.ts";
+import { isInMesh, nextInTriangle, pinchOnLine, triangleOf, type WaysMesh } from "./ways-mesh.ts";
 
 /** The triangle a point lies in, or -1 outside all of them. Found by walking from where the last one was. */
 export function locator(mesh: WaysMesh): (point: Point) => number {
@@ -78,9 +79,12 @@ export function reachable(mesh: WaysMesh, widest: Float64Array, least: number): 
     nearest = nearestSample(mesh, nearest, point);
     const between = backingAway(mesh, nearest, point);
     if (!between) return false;
-    const { edge } = between;
-    const pinched = widthThrough(mesh, edge) < least;
-    const goesTo = (end: number) => widest[end]! >= least && !(pinched && pinchOnWay(mesh, between, end));
+    const { edge, at } = between;
+    const goesTo = (end: number) => {
+      if (widest[end]! < least) return false;
+      const pinch = pinchOnLine(mesh, edge, at, exactDisc(mesh, end).at);
+      return !pinch || pinch.width >= least;
+    };
     return goesTo(triangleOf(edge)) || goesTo(triangleOf(mesh.halfedges[edge]!));
   };
 }
@@ -162,16 +166,4 @@ function backingAway(mesh: WaysMesh, from: number, point: Point): Between | null
     edge = nextInTriangle(across);
     if (edge === from && !turnedBack) return null;
   }
-}
-
-/** Whether the narrowest place between the two outlines lies between where one stands and the middle of a triangle. */
-function pinchOnWay(
-  { boundary: { coords }, triangles, centres }: WaysMesh,
-  { edge, at }: Between,
-  end: number,
-): boolean {
-  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
-  const [px, py, qx, qy] = [coords[2 * p]!, coords[2 * p + 1]!, coords[2 * q]!, coords[2 * q + 1]!];
-  const along = (x: number, y: number) => (qy - py) * (x - (px + qx) / 2) - (qx - px) * (y - (py + qy) / 2);
-  return along(at[0], at[1]) * along(centres[2 * end]!, centres[2 * end + 1]!) < 0;
 }

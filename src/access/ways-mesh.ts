@@ -1,7 +1,9 @@
 import Delaunator from "delaunator";
 import type { Point } from "../geometry/types.ts";
+import { INCH } from "../units/length.ts";
 import type { Boundary } from "./boundary.ts";
-import { pieceWidth } from "./piece-gap.ts";
+import { type PieceGap, pieceGap } from "./piece-gap.ts";
+import { settle } from "./ways-disc.ts";
 
 /**
  * Free ground as a graph: the Delaunay triangles of the boundary samples. The middle of a triangle's circle is where a
@@ -20,6 +22,8 @@ export interface WaysMesh {
   /** Middle and radius of each triangle's circle. */
   readonly centres: Float64Array;
   readonly radii: Float64Array;
+  /** Middle and radius of each triangle's exact disc, NaN until first asked for; see `settle`. */
+  readonly discs: Float64Array;
   /** Clear width through an edge, worked out when first asked for; see `widthThrough`. */
   readonly widths: Float64Array;
 }
@@ -34,7 +38,9 @@ export function meshOf(boundary: Boundary): WaysMesh {
   const radii = new Float64Array(count);
   for (let t = 0; t < count; t++) circumscribe(boundary.coords, triangles, t, centres, radii);
   const widths = new Float64Array(halfedges.length).fill(Number.NaN);
-  return { boundary, triangles, halfedges, hull: cornersOf(hull, boundary.coords), centres, radii, widths };
+  const discs = new Float64Array(3 * count).fill(Number.NaN);
+  const corners = cornersOf(hull, boundary.coords);
+  return { boundary, triangles, halfedges, hull: corners, centres, radii, discs, widths };
 }
 
 function cornersOf(hull: Uint32Array, coords: Float64Array): number[] {
@@ -96,8 +102,9 @@ export function isWall({ boundary, triangles }: WaysMesh, edge: number): boolean
 /**
  * Clear width of the step from one triangle to the next, mm; `WALL` through an outline.
  *
- * Where the walker's line crosses the edge, the place is a narrowest one: its width is that between the outlines about
- * both samples, exactly. Where it does not, the room only grows or shrinks from one middle to the next.
+ * The walker goes midway between the outlines about both ends of the edge, from the one triangle's exact disc to the
+ * other's. Where the outlines come nearest to each other in between, their distance there is the width, exactly; where
+ * they do not, the room only grows or shrinks on the way.
  */
 export function widthThrough(mesh: WaysMesh, edge: number): number {
   const known = mesh.widths[edge]!;
@@ -109,12 +116,74 @@ export function widthThrough(mesh: WaysMesh, edge: number): number {
 }
 
 function measured(mesh: WaysMesh, edge: number): number {
-  if (isWall(mesh, edge)) return WALL;
-  const { boundary, triangles, radii, halfedges } = mesh;
-  return crosses(mesh, edge)
-    ? pieceWidth(boundary, triangles[edge]!, triangles[nextInTriangle(edge)]!)
-    : 2 * Math.min(radii[triangleOf(edge)]!, radii[triangleOf(halfedges[edge]!)]!);
+  const most = widthOfSamples(mesh, edge);
+  if (most === WALL) return WALL;
+  const pinch = pinchAt(mesh, edge);
+  const {
+    boundary: { step },
+    discs,
+    halfedges,
+  } = mesh;
+  const room = 2 * Math.min(discs[3 * triangleOf(edge) + 2]!, discs[3 * triangleOf(halfedges[edge]!) + 2]!);
+  const least = Math.sqrt(Math.max(0, most * most - step * step));
+  return Math.max(least, Math.min(room, pinch ? pinch.width : Infinity));
 }
+
+/** A squeeze so narrow that it is shut wherever on the way it lies, mm: outlines about to touch leave no room to look. */
+const SHUT = 3 * INCH;
+
+/** The narrowest place that one comes through on the step from one triangle to the next, if it has one of its own. */
+export function pinchAt(mesh: WaysMesh, edge: number): PieceGap | null {
+  const { halfedges, discs } = mesh;
+  const [t, u] = [triangleOf(edge), triangleOf(halfedges[edge]!)];
+  settle(mesh, t);
+  settle(mesh, u);
+  const pinch = pinchOnLine(
+    mesh,
+    edge,
+    [discs[3 * t]!, discs[3 * t + 1]!],
+    [discs[3 * u]!, discs[3 * u + 1]!],
+  );
+  if (pinch || !crosses(mesh, edge)) return pinch;
+  const gap = gapAcross(mesh, edge);
+  return gap.width < SHUT ? gap : null;
+}
+
+const gapAcross = ({ boundary, triangles }: WaysMesh, edge: number): PieceGap =>
+  pieceGap(boundary, triangles[edge]!, triangles[nextInTriangle(edge)]!);
+
+/** The place where the outlines about both ends of an edge are nearest, if one passes it on the way from a to b. */
+export function pinchOnLine(mesh: WaysMesh, edge: number, a: Point, b: Point): PieceGap | null {
+  const gap = gapAcross(mesh, edge);
+  const [wayX, wayY] = [b[0] - a[0], b[1] - a[1]];
+  const along = wayX * ((gap.from[0] + gap.to[0]) / 2 - a[0]) + wayY * ((gap.from[1] + gap.to[1]) / 2 - a[1]);
+  return along > 0 && along < wayX * wayX + wayY * wayY ? gap : null;
+}
+
+/**
+ * The same by the samples alone, which is never less: at most so much by half a step each way (see `isSurelyOpen`).
+ */
+export function widthOfSamples(mesh: WaysMesh, edge: number): number {
+  if (isWall(mesh, edge)) return WALL;
+  const {
+    boundary: { coords },
+    triangles,
+    radii,
+    halfedges,
+  } = mesh;
+  if (!crosses(mesh, edge))
+    return 2 * Math.min(radii[triangleOf(edge)]!, radii[triangleOf(halfedges[edge]!)]!);
+  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
+  const [dx, dy] = [coords[2 * q]! - coords[2 * p]!, coords[2 * q + 1]! - coords[2 * p + 1]!];
+  return Math.sqrt(dx * dx + dy * dy);
+}
+
+/**
+ * Whether somebody gets through for sure, told by the samples alone. A place that is `d` from the nearest outline is
+ * within half a step more, square to it, of a sample.
+ */
+export const isSurelyOpen = ({ boundary: { step } }: WaysMesh, ofSamples: number, width: number): boolean =>
+  ofSamples >= 0 && ofSamples * ofSamples >= width * width + step * step;
 
 /**
  * Whether the line between the middles of two neighbouring triangles crosses the edge they share. All triangles run the

@@ -5,10 +5,20 @@ import { INCH, SAME_LENGTH } from "../units/length.ts";
 import { type Boundary, boundaryOf, type Detail } from "./boundary.ts";
 import { type Entrance, entrancesOf } from "./entrances.ts";
 import { pieceGap } from "./piece-gap.ts";
+import { acrossDisc, type Begin } from "./set-out.ts";
 import type { Gap, Side, Way } from "./types.ts";
-import { type Disc, exactDisc } from "./ways-disc.ts";
+import { exactDisc, roomAt, roomTouching } from "./ways-disc.ts";
 import { locator, reachable } from "./ways-locate.ts";
-import { crosses, meshOf, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
+import {
+  meshOf,
+  nextInTriangle,
+  pinchAt,
+  triangleOf,
+  WALL,
+  type WaysMesh,
+  widthOfSamples,
+  widthThrough,
+} from "./ways-mesh.ts";
 import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
 
 /**
@@ -16,6 +26,9 @@ import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
  * mesh cannot tell such a squeeze from a joint.)
  */
 export const NARROWEST_WAY = 6 * INCH;
+
+/** Two measures of one width are the same within this, mm. */
+const SAME_WIDTH = 1e-6;
 
 /** What is known of the ways of one garden. */
 export interface Ways {
@@ -135,42 +148,41 @@ function trianglesAtSides({ boundary: { owner, sides }, triangles }: WaysMesh): 
 
 function bestEnd(mesh: WaysMesh, found: WidestWays, at: TrianglesAtSides, side: number): End | null {
   const triangles = at.list.subarray(at.first[side]!, at.first[side + 1]!);
-  let best = roomiest(mesh, found, triangles);
-  if (best < 0 || found.width[best]! < 0) {
-    found.throughOutlines();
-    best = roomiest(mesh, found, triangles);
-  }
-  if (best < 0) return null;
-  const width = found.width[best]!;
-  if (width <= 2 * exactDisc(mesh, best).radius) return { triangle: best, width };
-  return roomiestPocket(mesh, found, triangles);
+  const first = roomiest(mesh, found, triangles);
+  if (first < 0 || found.width[first]! < 0) found.throughOutlines();
+  return roomiestPocket(mesh, found, triangles, side);
 }
 
-/** The triangle with most room for a walker who has come there, or -1; without those seen already. */
-function roomiest(mesh: WaysMesh, { width }: WidestWays, triangles: Uint32Array, seen?: Set<number>): number {
+/** The triangle with most room for a walker who has come there, as far as samples tell, or -1. */
+function roomiest(mesh: WaysMesh, { width }: WidestWays, triangles: Uint32Array): number {
   let [best, room] = [-1, NOWHERE];
   for (let i = 0; i < triangles.length; i++) {
     const t = triangles[i]!;
     const roomHere = Math.min(width[t]!, 2 * mesh.radii[t]!);
-    if (roomHere > room && !seen?.has(t)) [best, room] = [t, roomHere];
+    if (roomHere > room) [best, room] = [t, roomHere];
   }
   return best;
 }
 
+/** How much more room than its samples tell an exact disc may have, for each mm of the step between samples. */
+const ROOMIER = 0.5;
+
 /**
- * The circle of a pocket is the circle of its samples, a shade too large. Where it decides, the pockets are measured
- * exactly, the roomiest first, until none that is left can beat the best.
+ * The circle of a pocket is the circle of its samples, which the exact disc there may be a shade smaller or larger than:
+ * every pocket that might be the best is measured, the one that looks roomiest first.
  */
-function roomiestPocket(mesh: WaysMesh, found: WidestWays, pockets: Uint32Array): End {
-  const seen = new Set<number>();
-  let best: End = { triangle: -1, width: NOWHERE };
-  for (;;) {
-    const t = roomiest(mesh, found, pockets, seen);
-    if (t < 0 || Math.min(found.width[t]!, 2 * mesh.radii[t]!) <= best.width) return best;
-    seen.add(t);
-    const room = Math.min(found.width[t]!, 2 * exactDisc(mesh, t).radius);
+function roomiestPocket(mesh: WaysMesh, found: WidestWays, pockets: Uint32Array, side: number): End | null {
+  const first = roomiest(mesh, found, pockets);
+  if (first < 0) return null;
+  let best: End = { triangle: first, width: Math.min(found.width[first]!, roomTouching(mesh, first, side)) };
+  for (let i = 0; i < pockets.length; i++) {
+    const t = pockets[i]!;
+    const most = Math.min(found.width[t]!, 2 * mesh.radii[t]! + ROOMIER * mesh.boundary.step);
+    if (most <= best.width) continue;
+    const room = Math.min(found.width[t]!, roomTouching(mesh, t, side));
     if (room > best.width) best = { triangle: t, width: room };
   }
+  return best;
 }
 
 function wayTo(
@@ -218,16 +230,23 @@ function narrowestOn(mesh: WaysMesh, found: WidestWays, end: End): Gap {
     narrowest = edge;
     t = triangleOf(edge);
   }
-  if (narrowest < 0 || found.width[t]! <= end.width) return roomIn(mesh, t);
+  if (narrowest < 0 || found.width[t]! <= end.width) {
+    const begin = found.begun.get(t);
+    return begin ? told(mesh, begin) : roomIn(mesh, t);
+  }
+  const pinch = pinchAt(mesh, narrowest);
+  if (pinch && pinch.width <= end.width + SAME_WIDTH) return gapAt(mesh, narrowest);
+  // One of the two middles is narrower than anything between them.
   const beyond = triangleOf(mesh.halfedges[narrowest]!);
-  return crosses(mesh, narrowest) ? gapAt(mesh, narrowest) : roomIn(mesh, beyond);
+  return roomIn(mesh, roomAt(mesh, t) < roomAt(mesh, beyond) ? t : beyond);
 }
 
 /** One for each stretch of way between the same two things, at its narrowest. */
 function pinchesOn(mesh: WaysMesh, found: WidestWays, end: End, width: number): Gap[] {
   const pinches: Gap[] = [];
   for (let edge = found.enteredBy[end.triangle]!; edge >= 0; edge = found.enteredBy[triangleOf(edge)]!) {
-    if (!crosses(mesh, edge) || widthThrough(mesh, edge) >= width - SAME_LENGTH) continue;
+    if (widthOfSamples(mesh, edge) === WALL || !pinchAt(mesh, edge)) continue;
+    if (widthThrough(mesh, edge) >= width - SAME_LENGTH) continue;
     const gap = gapAt(mesh, edge);
     const last = pinches.at(-1);
     if (!last || !isSamePlace(last, gap, mesh.boundary.step)) pinches.push(gap);
@@ -254,24 +273,14 @@ function gapAt({ boundary, triangles }: WaysMesh, edge: number): Gap {
   return { between, ...pieceGap(boundary, p, q) };
 }
 
-/** The room of a pocket or of the place where the way begins: the two touching places farthest apart. */
-function roomIn(mesh: WaysMesh, t: number): Gap {
-  const disc: Disc = exactDisc(mesh, t);
-  const pairs = [
-    [0, 1],
-    [1, 2],
-    [2, 0],
-  ] as const;
-  const apart = ([i, j]: readonly [0 | 1 | 2, 0 | 1 | 2]) =>
-    Math.hypot(disc.touches[i][0] - disc.touches[j][0], disc.touches[i][1] - disc.touches[j][1]);
-  const [i, j] = pairs.reduce((a, b) => (apart(b) > apart(a) ? b : a));
-  const side = (corner: number) => sideOf(mesh.boundary, mesh.triangles[3 * t + corner]!);
-  return {
-    between: [side(i), side(j)],
-    width: 2 * disc.radius,
-    from: disc.touches[i],
-    to: disc.touches[j],
-  };
-}
+/** The room of a pocket: the two touching places farthest apart. */
+const roomIn = (mesh: WaysMesh, t: number): Gap => told(mesh, acrossDisc(mesh, t, exactDisc(mesh, t)));
+
+const told = ({ boundary }: WaysMesh, { samples: [p, q], width, from, to }: Begin): Gap => ({
+  between: [sideOf(boundary, p), sideOf(boundary, q)],
+  width,
+  from,
+  to,
+});
 
 const sideOf = ({ owner, sides }: Boundary, sample: number): Side => sides[owner[sample]!]!;

@@ -2,8 +2,7 @@ import { describe, expect, it } from "vitest";
 import { standingPieces } from "../../src/access/standing.ts";
 import { NARROWEST_WAY, waysOf } from "../../src/access/ways.ts";
 import type { Garden, ItemOf, Point } from "../../src/index.ts";
-import { type Eroded, eroded, joins } from "../helpers/erosion-reference.ts";
-import { bed } from "../helpers/garden-of.ts";
+import { type Eroded, enteredFrom, eroded, holds, joins } from "../helpers/erosion-reference.ts";
 import { smallGarden } from "../helpers/random-gardens.ts";
 
 /**
@@ -21,7 +20,13 @@ const SIGHT = 1600;
 const apart = (seed: number) => [-1, 40, 300, 600][seed % 4]!;
 const gardenOf = (seed: number) => smallGarden(seed, { beds: 2 + (seed % 3), apart: apart(seed) });
 
-const SEEDS = Array.from({ length: 240 }, (_, i) => i + 1);
+/** Gardens that were told wrong once: pockets, ways that taper, starts in a corner, four outlines as near as each other. */
+const ONCE_WRONG = [
+  598, 872, 1036, 1145, 1247, 1313, 1348, 1556, 1573, 1628, 1769, 2063, 2108, 2125, 2144, 2162, 2176, 2344,
+  2432, 2713, 2848, 2876, 2887, 3008, 3593, 3644, 3660, 3940, 3965, 3976, 3992, 4028, 4127, 4205, 4270, 4356,
+  4607, 4717, 4747, 4772, 4816, 4820, 4871,
+];
+const SEEDS = [...Array.from({ length: 240 }, (_, i) => i + 1), ...ONCE_WRONG];
 
 describe("the widest ways of random gardens", () => {
   it.each(SEEDS)("are as wide as eroded ground says, within 1 mm: seed %i", (seed) => {
@@ -56,12 +61,11 @@ describe("the widest ways of random gardens", () => {
       const width = 460;
       const canGetTo = ways.reachableAt(width + 0.5);
       // Half a millimetre of the rules' tolerance, and the rounding of the eroded ground, either way.
-      const [more, less] = [eroded(garden, width + 1), eroded(garden, width - 0.4)];
       const starts = ways.entrances.flatMap((entrance) => entrance.starts.map(({ at }) => at));
+      const [more, less] = [width + 1, width - 0.4].map((wide) => enteredFrom(eroded(garden, wide), starts));
       for (const item of bedsOf(garden)) {
         for (const { body } of standingPieces(item, garden, width + 0.5)) {
-          const surely = starts.some((start) => joinsBody(more, start, body));
-          const perhaps = starts.some((start) => joinsBody(less, start, body));
+          const [surely, perhaps] = [holds(more!, body), holds(less!, body)];
           if (surely === perhaps)
             expect(canGetTo(body), `${item.id} at ${body.map(Math.round)}`).toBe(surely);
         }
@@ -69,10 +73,3 @@ describe("the widest ways of random gardens", () => {
     },
   );
 });
-
-/** The body itself is a disc that must lie in the piece of ground the start touches. */
-function joinsBody(ground: Eroded, start: Point, body: Point): boolean {
-  const here = bed("here", { shape: { type: "rectangle", width: 2, length: 2 }, at: body });
-  const own = ground.regions.filter((region) => joins({ half: 0, regions: [region] }, body, here));
-  return joins({ ...ground, regions: own }, start, here);
-}

@@ -1,0 +1,112 @@
+import type { Point } from "../geometry/types.ts";
+import { pieceWidth } from "./piece-gap.ts";
+import { type Disc, discAtEdge, exactDisc } from "./ways-disc.ts";
+import { centreOf, isWall, nextInTriangle, pinchOnLine, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+
+/** The narrowest place of somebody who sets out, and the samples whose outlines it lies between. */
+export interface Begin {
+  readonly width: number;
+  readonly samples: readonly [number, number];
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/**
+ * The first steps of a way: its walker touches the point where it begins, and may be of any width that fits there.
+ *
+ * Discs that touch the point and fit lie about the middles of the triangles whose exact disc holds it, and on the lines
+ * from one of these to a triangle whose disc does not: there the point lies on the rim of one disc, and it may be the
+ * roomiest.
+ * @param begin is told of each of the first triangles and of the room one has up to its middle
+ */
+export function setOut(
+  mesh: WaysMesh,
+  at: Point,
+  locate: (point: Point) => number,
+  begin: (t: number, room: number, narrowest: Begin) => void,
+): void {
+  const isHeld = (t: number) => {
+    const { at: middle, radius } = exactDisc(mesh, t);
+    return Math.hypot(middle[0] - at[0], middle[1] - at[1]) <= radius;
+  };
+  for (const t of about(mesh, at, locate)) {
+    const held = isHeld(t);
+    if (held) {
+      const disc = exactDisc(mesh, t);
+      begin(t, 2 * disc.radius, acrossDisc(mesh, t, disc));
+    }
+    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
+      const across = mesh.halfedges[edge]!;
+      if (across < 0 || isShut(mesh, edge)) continue;
+      const u = triangleOf(across);
+      if (held !== isHeld(u)) fromRim(mesh, held ? edge : across, at, begin);
+    }
+  }
+}
+
+/**
+ * The triangles whose circle holds a point, without stepping through an outline. Any disc that touches the point and
+ * fits lies within one of them.
+ */
+function about(mesh: WaysMesh, at: Point, locate: (point: Point) => number): number[] {
+  const first = locate(at);
+  if (first < 0) return [];
+  const found = [first];
+  const seen = new Set(found);
+  for (let i = 0; i < found.length; i++) {
+    const t = found[i]!;
+    for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
+      const across = mesh.halfedges[edge]!;
+      if (across < 0 || isShut(mesh, edge)) continue;
+      const u = triangleOf(across);
+      if (seen.has(u)) continue;
+      const [x, y] = centreOf(mesh, u);
+      if (Math.hypot(x - at[0], y - at[1]) > mesh.radii[u]!) continue;
+      seen.add(u);
+      found.push(u);
+    }
+  }
+  return found;
+}
+
+/** Whether an edge is part of an outline, or the outlines about its ends cross or touch. */
+const isShut = (mesh: WaysMesh, edge: number): boolean =>
+  isWall(mesh, edge) ||
+  pieceWidth(mesh.boundary, mesh.triangles[edge]!, mesh.triangles[nextInTriangle(edge)]!) === 0;
+
+/** From the disc on an edge that has the point on its rim, to the middle of the triangle beyond. */
+function fromRim(
+  mesh: WaysMesh,
+  edge: number,
+  at: Point,
+  begin: (t: number, room: number, narrowest: Begin) => void,
+): void {
+  const disc = discAtEdge(mesh, edge, at);
+  const u = triangleOf(mesh.halfedges[edge]!);
+  const beyond = exactDisc(mesh, u);
+  const samples = [mesh.triangles[edge]!, mesh.triangles[nextInTriangle(edge)]!] as const;
+  const [, from, to] = disc.touches;
+  let narrowest: Begin = { width: 2 * disc.radius, samples, from, to };
+  if (2 * beyond.radius < narrowest.width) narrowest = acrossDisc(mesh, u, beyond);
+  const pinch = pinchOnLine(mesh, edge, disc.at, beyond.at);
+  if (pinch && pinch.width < narrowest.width) narrowest = { ...pinch, samples };
+  begin(u, narrowest.width, narrowest);
+}
+
+/** The two places farthest apart that a triangle's disc touches. */
+export function acrossDisc(mesh: WaysMesh, t: number, disc: Disc): Begin {
+  const pairs = [
+    [0, 1],
+    [1, 2],
+    [2, 0],
+  ] as const;
+  const apart = ([i, j]: readonly [0 | 1 | 2, 0 | 1 | 2]) =>
+    Math.hypot(disc.touches[i][0] - disc.touches[j][0], disc.touches[i][1] - disc.touches[j][1]);
+  const [i, j] = pairs.reduce((a, b) => (apart(b) > apart(a) ? b : a));
+  return {
+    width: 2 * disc.radius,
+    samples: [mesh.triangles[3 * t + i]!, mesh.triangles[3 * t + j]!],
+    from: disc.touches[i],
+    to: disc.touches[j],
+  };
+}
