@@ -43,3 +43,25 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
   "NI-01": LIFTING,
   "NI-02": LIFTING,
 };
+
+/**
+ * The sections of the compilation of water.json, and the file that runs each. Every case of a section is run unless it is
+ * left out below.
+ */
+export const WATER_CLAIMS: Readonly<Record<string, readonly string[]>> = {
+  "evapotranspiration.test.ts": ["fao_ra_examples", "fao_table26_27", "pm", "hargreaves"],
+  "crop-water.test.ts": ["kc", "fw"],
+  "soil-water.test.ts": ["p_adjust", "soil_water", "taw", "water_volume", "water_rules"],
+  "pipes.test.ts": ["hazen_williams", "christiansen", "drip_lateral"],
+  "drip.test.ts": ["drip_facts"],
+  "rates.test.ts": ["drip_rate", "rate_conversion"],
+};
+
+const GROUP = "every crop of this group in the crop table has a row of its own, so the group's is not used";
+
+export const WATER_LEFT_OUT: Readonly<Record<string, string>> = {
+  "KC-D24": "dry beans are not a crop of the crop table; beans are grown for their pods",
+  "KC-D32": GROUP,
+  "KC-D33": GROUP,
+  "KC-D34": GROUP,
+};
