@@ -46,17 +46,30 @@ export function bedLight(
 
   instants.forEach((instant, look) => {
     const casting: StandingPart[] = [];
-    let [first, last] = [cells.rows, -1];
+    let first = cells.rows;
+    let last = -1;
     for (const part of parts) {
-      if (lightOf(part, instant) >= 1 || !castPart(raster, part, instant, part.mask)) continue;
+      if (!raster.isReached(part.bounds, instant.perX, instant.perY) || lightOf(part, instant) >= 1) continue;
+      if (!castPart(raster, part, instant, part.mask)) continue;
       casting.push(part);
       first = Math.min(first, raster.firstRow);
       last = Math.max(last, raster.lastRow);
     }
     if (casting.length === 0) return;
+    const from = first * words;
+    const to = (last + 1) * words;
     const groups = new Map<string | number, Group>();
-    const [from, to] = [first * words, (last + 1) * words];
+    const [only, another] = casting;
+    const alone = only && !another ? { over: casting, light: lightOf(only, instant), cells: 0 } : null;
+    if (alone) groups.set(0, alone);
     for (let word = from; word < to; word++) {
+      if (alone) {
+        const bits = soil[word]! & only!.mask[word]!;
+        if (bits === 0) continue;
+        losses.of(1 - alone.light).add(word, bits);
+        alone.cells += bitCount(bits);
+        continue;
+      }
       let shaded = 0;
       for (let i = 0; i < casting.length; i++) shaded |= casting[i]!.mask[word]!;
       let left = soil[word]! & shaded;

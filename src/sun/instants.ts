@@ -28,8 +28,33 @@ const MINUTE_MS = 60_000;
 /** Midday is from 10 to 2 by the sun: 30 degrees either side of south, or of north in the southern hemisphere. */
 const MIDDAY = 30;
 
-/** Every look at the sun over the days, in order, while its middle is above the horizon without air and the skyline. */
-export function instantsOf(site: Site, settings: SunSettings): Instant[] {
+interface Remembered {
+  readonly asked: string;
+  readonly instants: readonly Instant[];
+}
+const remembered = new WeakMap<Site, Remembered[]>();
+/** The live ones, the settled ones, those of the months and some more. */
+const MOST_REMEMBERED = 6;
+
+/**
+ * Every look at the sun over the days, in order, while its middle is above the horizon without air and the skyline.
+ * Remembered by the site, which stays the same while anything in the garden is changed.
+ */
+export function instantsOf(site: Site, settings: SunSettings): readonly Instant[] {
+  const known = remembered.get(site) ?? [];
+  remembered.set(site, known);
+  const { days, step, skyline, leafMonths } = settings;
+  const asked = JSON.stringify([days, step, skyline, leafMonths]);
+  let found = known.find((one) => one.asked === asked);
+  if (!found) {
+    found = { asked, instants: looksAt(site, settings) };
+    known.unshift(found);
+    known.length = Math.min(known.length, MOST_REMEMBERED);
+  }
+  return found.instants;
+}
+
+function looksAt(site: Site, settings: SunSettings): Instant[] {
   const { days, step, skyline, leafMonths } = settings;
   return days.flatMap((date, day) => {
     const midnight = localMidnight(date, site.longitude);

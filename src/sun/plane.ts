@@ -2,7 +2,7 @@ import type { ItemId } from "../garden/fields.ts";
 import type { Caster, CasterPart } from "./casters.ts";
 import { type Cells, emptyMask, type Mask } from "./cells.ts";
 import type { Instant } from "./instants.ts";
-import { type Castable, castable, Raster } from "./raster.ts";
+import { type Bounds, type Castable, castable, Raster } from "./raster.ts";
 
 /** A part of a thing as it stands over one level plane. */
 export interface StandingPart {
@@ -11,6 +11,8 @@ export interface StandingPart {
   readonly lightInLeaf: number;
   readonly lightBare: number;
   readonly leafMonths: CasterPart["leafMonths"];
+  /** Round all its bodies. */
+  readonly bounds: Bounds;
   /** Where its shadow is drawn; all clear between two casts. */
   readonly mask: Mask;
 }
@@ -21,9 +23,25 @@ export const standingOver = (casters: readonly Caster[], cells: Cells, level: nu
     parts.flatMap(({ bodies, lightInLeaf, lightBare, leafMonths }) => {
       const standing = bodies.map((body) => castable(body, cells, level)).filter((body) => body !== null);
       if (standing.length === 0 || Math.min(lightInLeaf, lightBare) >= 1) return [];
-      return { id, bodies: standing, lightInLeaf, lightBare, leafMonths, mask: emptyMask(cells) };
+      return {
+        id,
+        bodies: standing,
+        lightInLeaf,
+        lightBare,
+        leafMonths,
+        bounds: boundsOf(standing),
+        mask: emptyMask(cells),
+      };
     }),
   );
+
+const boundsOf = (bodies: readonly Castable[]): Bounds => ({
+  minX: Math.min(...bodies.map(({ minX }) => minX)),
+  minY: Math.min(...bodies.map(({ minY }) => minY)),
+  maxX: Math.max(...bodies.map(({ maxX }) => maxX)),
+  maxY: Math.max(...bodies.map(({ maxY }) => maxY)),
+  top: Math.max(...bodies.map(({ top }) => top)),
+});
 
 /** Share of direct light that passes a part at a time of year. */
 export const lightOf = (
@@ -34,6 +52,7 @@ export const lightOf = (
 /** Casts a part's shadow into a mask. @returns whether any of the cells' rows were touched */
 export function castPart(raster: Raster, part: StandingPart, { perX, perY }: Instant, mask: Mask): boolean {
   raster.forgetRows();
+  if (!raster.isReached(part.bounds, perX, perY)) return false;
   for (const body of part.bodies) raster.cast(body, perX, perY, mask);
   return raster.firstRow <= raster.lastRow;
 }

@@ -9,7 +9,7 @@ import { type Body, type Crown, type Prism, prismAbove } from "./solid.ts";
 /** A body over a plane with cells, ready to be cast again and again as the sun moves. */
 export type Castable = CastablePrism | CastableCrown;
 
-interface Bounds {
+export interface Bounds {
   readonly minX: number;
   readonly minY: number;
   readonly maxX: number;
@@ -115,6 +115,18 @@ export class Raster {
   forgetRows(): void {
     this.firstRow = this.#rows;
     this.lastRow = -1;
+  }
+
+  /** Whether the shadow of what stands within some bounds may fall on the cells: most of the day most do not. */
+  isReached({ minX, minY, maxX, maxY, top }: Bounds, perX: number, perY: number): boolean {
+    const farX = top * perX;
+    const farY = top * perY;
+    return (
+      maxX + Math.max(farX, 0) >= 0 &&
+      minX + Math.min(farX, 0) <= this.#columns - 1 &&
+      maxY + Math.max(farY, 0) >= 0 &&
+      minY + Math.min(farY, 0) <= this.#rows - 1
+    );
   }
 
   /**
