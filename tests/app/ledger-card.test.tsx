@@ -220,7 +220,7 @@ describe("the card of a bed", () => {
     await choose("Filled with", "Wood below, mix on top");
     await type("Mix on top", "13 in");
     await type("Soil below the rim", "1");
-    await type("Parts of compost", "45");
+    await type("Compost", "45");
     await tick(/pot test/);
     await choose("Mulch", "Straw");
     await type("Mulch depth", "3");
@@ -238,6 +238,63 @@ describe("the card of a bed", () => {
     await tick(/^Mesh against/);
     expect(now(plain).mulch).toBeNull();
     expect(now(plain).bottom.mesh).toBeNull();
+  });
+
+  it("takes a published recipe with its source, and any parts of one's own, and never a mix of nothing", async () => {
+    await cardOf(plain);
+    await choose("Recipe", "1 compost : 1 topsoil");
+    expect(now(plain).fill.recipe).toEqual({ compost: 1, topsoil: 1, soilless: 0 });
+    expect(screen.getByText(/University of Maryland Extension, Filling raised beds/)).toBeTruthy();
+    await type("Topsoil", "2.5");
+    await type("Soilless mix", "1.5");
+    expect(now(plain).fill.recipe).toEqual({ compost: 1, topsoil: 2.5, soilless: 1.5 });
+    expect(screen.getByLabelText<HTMLSelectElement>("Recipe").value).toBe("own");
+    const share = (label: string) =>
+      screen.getByLabelText(label).closest(".field")?.nextElementSibling?.textContent;
+    expect([share("Compost"), share("Topsoil"), share("Soilless mix")]).toEqual(["20 %", "50 %", "30 %"]);
+
+    await type("Topsoil", "0");
+    await type("Soilless mix", "0");
+    await type("Compost", "0");
+    expect(screen.getByRole("alert").textContent).toMatch(/must be from 0\.1/);
+    expect(now(plain).fill.recipe).toEqual({ compost: 1, topsoil: 0, soilless: 0 });
+  });
+
+  it("takes what stands already, the stage, a cap rail, and corners without posts", async () => {
+    await cardOf(plain);
+    await tick(/^Stands in the yard/);
+    expect(now(plain).already?.courses).toBe(2);
+    expect(now(plain).already?.soilDepth).toBeCloseTo(11 * INCH, 6);
+    await type("Courses there", "1");
+    await type("Soil in it", "5 in");
+    expect(now(plain).already).toEqual({ courses: 1, soilDepth: 5 * INCH });
+    await type("Courses there", "3");
+    expect(screen.getByRole("alert").textContent).toBe("Courses there must be from 1 to 2.");
+    await type("Stage", "2");
+    expect(now(plain).stage).toBe(2);
+    expect(screen.getByText("1 of 2 courses stands, stage 2")).toBeTruthy();
+    await userEvent.selectOptions(screen.getByLabelText("Cap rail"), "2x6");
+    await tick(/^A post in each corner/);
+    expect(now(plain).wall).toMatchObject({ capRail: "2x6", cornerPosts: false });
+    await tick(/^Stands in the yard/);
+    expect(now(plain).already).toBeNull();
+  });
+
+  it("takes a board one has, by its sizes in any unit, and keeps it with those on offer", async () => {
+    await cardOf(plain);
+    await userEvent.selectOptions(screen.getByLabelText("Board"), "another");
+    await type("Thick", "32 mm");
+    await type("High", "6 in");
+    await userEvent.click(screen.getByRole("button", { name: "Use it" }));
+    expect(now(plain).wall).toMatchObject({ board: "32x152.4mm" });
+    const { garden, past } = useEditor.getState();
+    expect(garden.cutting.ownBoards).toEqual(["32x152.4mm"]);
+    expect(past).toHaveLength(1);
+
+    await userEvent.selectOptions(screen.getByLabelText("Board"), "another");
+    await type("Thick", "2 mm");
+    expect(screen.getByRole("button", { name: "Use it" })).toHaveProperty("disabled", true);
+    expect(screen.getByRole("alert").textContent).toMatch(/^A board is/);
   });
 
   it("takes crops by any of their names, shows the soil they ask for, and gives them up again", async () => {
@@ -290,7 +347,17 @@ describe("the card of anything else", () => {
     await choose("Use", "Side path, walked");
     await choose("Surface", "Firm gravel, compacted");
     await type("Surfacing depth", "0");
-    expect(now(main)).toMatchObject({ use: "side", surface: "firm-gravel", depth: 0 });
+    await choose("Edging", "Brick");
+    await type("Stage", "3");
+    expect(now(main)).toMatchObject({
+      use: "side",
+      surface: "firm-gravel",
+      depth: 0,
+      edging: "brick",
+      stage: 3,
+    });
+    await choose("Edging", "None");
+    expect(now(main).edging).toBeNull();
     expect(now(main).width).toBeCloseTo(914.4, 9);
     expect(now(main).points).toEqual([
       [0, 0],

@@ -56,6 +56,39 @@ describe("the Site leaf", () => {
     expect(garden().limits).toEqual({});
   });
 
+  it("takes the boards at home, and puts them out again", async () => {
+    render(<SiteLeaf />);
+    await userEvent.selectOptions(screen.getByLabelText("Board at home"), "2x8");
+    await userEvent.selectOptions(screen.getByLabelText("Its timber"), "western-redcedar");
+    await type("How many", "3");
+    await type("Each long", "10 ft");
+    await userEvent.click(screen.getByRole("button", { name: "Add" }));
+    expect(garden().cutting.onHand).toEqual([
+      { board: "2x8", timber: "western-redcedar", length: 120 * INCH, count: 3 },
+    ]);
+    await type("How many of 2×8 Western redcedar", "5");
+    expect(garden().cutting.onHand[0]?.count).toBe(5);
+    await userEvent.click(screen.getByRole("button", { name: "Take out 2×8 Western redcedar" }));
+    expect(garden().cutting.onHand).toEqual([]);
+  });
+
+  it("takes sizes of one's own, the aim, the offcut worth keeping, the supplier and the years", async () => {
+    render(<SiteLeaf />);
+    await userEvent.click(screen.getByRole("button", { name: "Add a size" }));
+    await type("Thick", "4 cm");
+    await type("High", "22 cm");
+    await userEvent.click(screen.getByRole("button", { name: "Use it" }));
+    expect(garden().cutting.ownBoards).toEqual(["40x220mm"]);
+    await userEvent.selectOptions(screen.getByLabelText("The cut plan aims at"), "least-waste");
+    await type("Offcuts kept from", "2 ft");
+    await type("Own prices are from", "the yard by the river");
+    await type("Reckoned over", "12");
+    expect(garden().cutting).toMatchObject({ aim: "least-waste", worthKeeping: 24 * INCH });
+    expect(garden().prices).toMatchObject({ supplier: "the yard by the river", horizon: 12 });
+    await type("Reckoned over", "0");
+    expect(screen.getByRole("alert").textContent).toBe("Reckoned over must be from 1 to 100.");
+  });
+
   it("keeps no limit of one's own that is the default typed again", async () => {
     render(<SiteLeaf />);
     await type("Reach from a standing edge", "20");

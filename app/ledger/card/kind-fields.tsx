@@ -4,6 +4,7 @@ import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { LengthField } from "../fields/LengthField.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
 import { COVERS } from "./ground-choices.ts";
+import { StageField } from "./StageField.tsx";
 import { setItem } from "./set-item.ts";
 
 /** The fields each kind of thing has besides its name, its place and its outline. Beds have a file of their own. */
@@ -33,6 +34,18 @@ export const PathFields = ({ item }: { readonly item: ItemOf<"path"> }) => (
       note="0 where the ground is left as it is"
       onCommit={(depth) => setItem(item, "surfacing", { depth })}
     />
+    <ChoiceField
+      label="Edging"
+      value={item.edging ?? "none"}
+      choices={[
+        { value: "none", label: "None" },
+        { value: "timber", label: "Timber" },
+        { value: "metal", label: "Metal" },
+        { value: "brick", label: "Brick" },
+      ]}
+      onCommit={(edging) => setItem(item, "edging", { edging: edging === "none" ? null : edging })}
+    />
+    <StageField item={item} />
   </>
 );
 

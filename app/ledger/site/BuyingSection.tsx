@@ -2,9 +2,11 @@ import type { Garden } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
-import { LengthField } from "../fields/LengthField.tsx";
+import { NumberField } from "../fields/NumberField.tsx";
+import { TextField } from "../fields/TextField.tsx";
 import { TypedField } from "../fields/TypedField.tsx";
-import { StockField } from "./StockField.tsx";
+
+const LONGEST_HORIZON = 100;
 
 /** @throws RangeError with one sentence that says what was wrong */
 export function readCurrency(text: string): string {
@@ -31,17 +33,18 @@ type Changes = Extract<
   { op: "set-garden" }
 >["changes"];
 
-/** How lengths are shown, what is printed on, and what is on sale. */
+type PriceChanges = Partial<Omit<Garden["prices"], "own">>;
+
+/** How lengths are shown, what is printed on, whose prices count, and over how many years. */
 export function BuyingSection({ garden }: { readonly garden: Garden }) {
   const commit = useEditor((s) => s.commit);
-  const { cutting, prices } = garden;
+  const { prices } = garden;
   const set = (what: string, changes: Changes) => commit(`Set ${what}`, [{ op: "set-garden", changes }]);
-  const setPrices = (what: string, changes: Partial<Pick<Garden["prices"], "currency" | "asOf">>) =>
-    set(what, { prices: { currency: prices.currency, asOf: prices.asOf, ...changes } });
+  const setPrices = (what: string, changes: PriceChanges) => set(what, { prices: changes });
 
   return (
     <CardSection
-      title="Units, paper, saw and prices"
+      title="Units, paper and prices"
       gist={`${garden.units === "us" ? "ft-in" : "metric"}, ${prices.currency}`}
     >
       <ChoiceField
@@ -62,18 +65,6 @@ export function BuyingSection({ garden }: { readonly garden: Garden }) {
         ]}
         onCommit={(paper) => set("the paper", { paper })}
       />
-      <LengthField
-        label="The saw takes"
-        may="zero"
-        value={cutting.kerf}
-        note="with each cut"
-        onCommit={(kerf) => set("the saw’s cut", { cutting: { ...cutting, kerf } })}
-      />
-      <StockField
-        lengths={cutting.stockLengths}
-        units={garden.units}
-        onCommit={(stockLengths) => set("board lengths", { cutting: { ...cutting, stockLengths } })}
-      />
       <TypedField
         label="Currency"
         value={prices.currency}
@@ -81,14 +72,32 @@ export function BuyingSection({ garden }: { readonly garden: Garden }) {
         read={readCurrency}
         onCommit={(currency) => setPrices("the currency", { currency })}
       />
+      <NumberField
+        label="Reckoned over"
+        unit="years"
+        whole
+        least={1}
+        most={LONGEST_HORIZON}
+        value={prices.horizon}
+        onCommit={(horizon) => setPrices("the years reckoned over", { horizon })}
+      />
+      <TextField
+        label="Own prices are from"
+        value={prices.supplier}
+        onCommit={(supplier) => setPrices("the supplier", { supplier })}
+      />
       <TypedField
         label="Own prices are of"
         value={prices.asOf}
         write={(date) => date ?? ""}
         read={readDate}
-        note="a date such as 2027-04-26; the prices themselves stand under Takeoff"
+        note="a date such as 2027-04-26"
         onCommit={(asOf) => setPrices("the date of prices", { asOf })}
       />
+      <p className="field-note wide">
+        The prices themselves stand under Takeoff, with what is bought at them. The years are those over which
+        cost a year, renewals and walls are compared.
+      </p>
     </CardSection>
   );
 }

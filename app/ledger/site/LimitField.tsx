@@ -41,15 +41,13 @@ export function LimitField({ id, own, edition, units }: Props) {
   }, [wanted]);
 
   const set = (value: number | null) =>
-    useEditor
-      .getState()
-      .commit(`Set the limit: ${limit.label}`, [
-        {
-          op: "set-limit",
-          limit: id,
-          value: value === null || isSame(id, value, usual.value) ? null : value,
-        },
-      ]);
+    useEditor.getState().commit(`Set the limit: ${limit.label}`, [
+      {
+        op: "set-limit",
+        limit: id,
+        value: value === null || isSame(id, value, usual.value) ? null : value,
+      },
+    ]);
 
   const common = { label: limit.label, value: own ?? usual.value, onCommit: set };
   return (

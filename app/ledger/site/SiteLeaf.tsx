@@ -4,6 +4,7 @@ import { CardSection } from "../card/CardSection.tsx";
 import { GroundFacts } from "../card/GroundFacts.tsx";
 import { PolygonSides } from "../card/PolygonSides.tsx";
 import { BuyingSection } from "./BuyingSection.tsx";
+import { CuttingSection } from "./CuttingSection.tsx";
 import { GardenerFields } from "./GardenerFields.tsx";
 import { LimitsSection } from "./LimitsSection.tsx";
 import { PlaceSection } from "./PlaceSection.tsx";
@@ -35,6 +36,7 @@ export function SiteLeaf() {
       </CardSection>
       <PlaceSection site={garden.site} />
       <BuyingSection garden={garden} />
+      <CuttingSection garden={garden} />
       <LimitsSection garden={garden} />
     </>
   );

@@ -1,13 +1,15 @@
 import { memo } from "react";
-import { INCH, type ItemOf } from "../../../../src/index.ts";
+import { INCH, type ItemOf, type Units } from "../../../../src/index.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
 import { CardSection } from "../CardSection.tsx";
 import { setItem } from "../set-item.ts";
 import { BedFacts } from "./BedFacts.tsx";
+import { boardName } from "./board-choices.ts";
 import { CropsField } from "./CropsField.tsx";
 import { BottomFields, FillFields, MulchFields } from "./FillFields.tsx";
+import { StandingFields, standingGist } from "./StandingFields.tsx";
 import { WallFields } from "./WallFields.tsx";
 
 type Bed = ItemOf<"bed">;
@@ -35,13 +37,16 @@ function BedFieldsInner({ bed }: { readonly bed: Bed }) {
   const units = useEditor((s) => shownGarden(s).units);
   return (
     <>
-      <CardSection title="Wall" gist={wallGist(bed)}>
+      <CardSection title="Wall" gist={wallGist(bed, units)}>
         <WallFields bed={bed} units={units} />
       </CardSection>
       <CardSection title="Bottom and fill" gist={`${bottomGist(bed)}, ${FILL_WORDS[bed.fill.way]}`}>
         <BottomFields bed={bed} />
         <FillFields bed={bed} />
         <MulchFields bed={bed} />
+      </CardSection>
+      <CardSection title="Standing and stage" gist={standingGist(bed)}>
+        <StandingFields bed={bed} />
       </CardSection>
       <CardSection title="Crops" gist={cropsGist(bed)}>
         <CropsField bed={bed} units={units} />
@@ -67,10 +72,10 @@ function BedFieldsInner({ bed }: { readonly bed: Bed }) {
   );
 }
 
-function wallGist({ wall }: Bed): string {
+function wallGist({ wall }: Bed, units: Units): string {
   switch (wall.made) {
     case "boards":
-      return `${wall.board.replace("x", "×")}, ${courses(wall.courses)}`;
+      return `${boardName(wall.board, units)}, ${courses(wall.courses)}`;
     case "masonry":
       return `masonry, ${courses(wall.courses)}`;
     case "metal":

@@ -1,30 +1,60 @@
-import type { ItemOf } from "../../../../src/index.ts";
+import { formatShare } from "../../../../src/index.ts";
+import { ChoiceField } from "../../fields/ChoiceField.tsx";
 import { NumberField } from "../../fields/NumberField.tsx";
+import { sourceText } from "../../snags/SourceLine.tsx";
+import { PARTS, publishedAs, RECIPES, type Recipe, shareOf } from "./recipes.ts";
 
-type Recipe = ItemOf<"bed">["fill"]["recipe"];
+const WORDS: Readonly<Record<keyof Recipe, string>> = {
+  compost: "Compost",
+  topsoil: "Topsoil",
+  soilless: "Soilless mix",
+};
 
-const PARTS: readonly { readonly key: keyof Recipe; readonly label: string }[] = [
-  { key: "compost", label: "Parts of compost" },
-  { key: "topsoil", label: "Parts of topsoil" },
-  { key: "soilless", label: "Parts of soilless mix" },
-];
+const OWN = "own";
 
-/** What a mix is made of, by volume. The last part cannot be taken away: a mix of nothing is none. */
-export function RecipeFields(props: {
+interface Props {
   readonly recipe: Recipe;
   readonly onCommit: (recipe: Recipe) => void;
-}) {
-  const { recipe, onCommit } = props;
+}
+
+/** What a mix is made of, by parts of volume: one of the published recipes, or parts of one's own. */
+export function RecipeFields({ recipe, onCommit }: Props) {
+  const published = publishedAs(recipe);
   const total = recipe.compost + recipe.topsoil + recipe.soilless;
-  return PARTS.map(({ key, label }) => (
-    <NumberField
-      key={key}
-      label={label}
-      unit=""
-      least={total === recipe[key] ? 0.1 : 0}
-      most={1000}
-      value={recipe[key]}
-      onCommit={(parts) => onCommit({ ...recipe, [key]: parts })}
-    />
-  ));
+  return (
+    <fieldset className="recipe wide">
+      <legend>Mix, by parts</legend>
+      <ChoiceField
+        label="Recipe"
+        value={published?.id ?? OWN}
+        choices={[
+          ...RECIPES.map(({ id, label }) => ({ value: id, label })),
+          ...(published ? [] : [{ value: OWN, label: "Parts of my own" }]),
+        ]}
+        note={published ? sourceText(published.source) : "Maryland’s advice is 25 to 50 % compost by volume."}
+        onCommit={(id) => {
+          const chosen = RECIPES.find((one) => one.id === id);
+          if (chosen)
+            onCommit({ compost: chosen.compost, topsoil: chosen.topsoil, soilless: chosen.soilless });
+        }}
+      />
+      <div className="recipe-parts">
+        {PARTS.map((part) => (
+          <div key={part}>
+            <NumberField
+              label={WORDS[part]}
+              // The last part cannot be taken away: a mix of nothing is none.
+              least={total === recipe[part] ? 0.1 : 0}
+              most={1000}
+              value={recipe[part]}
+              onCommit={(parts) => onCommit({ ...recipe, [part]: parts })}
+            />
+            <span className="recipe-share">
+              {recipe[part] > 0 ? formatShare(shareOf(recipe, part)) : "none"}
+            </span>
+          </div>
+        ))}
+      </div>
+    </fieldset>
+  );
 }

@@ -2,6 +2,11 @@ import type { ItemOf, Units } from "../../../../src/index.ts";
 import { INCH } from "../../../../src/index.ts";
 
 export type BedWall = ItemOf<"bed">["wall"];
+export type Made<K extends BedWall["made"]> = Extract<BedWall, { made: K }>;
+/** Sets the wall of the bed on the card; `what` names the change in the history. */
+export type SetWall = (what: string, next: BedWall) => void;
+
+export const MOST_COURSES = 12;
 
 /** What a wall of another make starts with: common sizes, round in the units given. All can be changed. */
 export function usualWall(made: BedWall["made"], units: Units): BedWall {
