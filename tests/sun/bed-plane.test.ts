@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { overlaps } from "../../src/geometry/gap.ts";
-import { bedPlane, bedShade, hoursOn, itemId, outlineOf } from "../../src/index.ts";
+import { bedPlane, bedShade, hoursOn, type ItemOf, itemId, outlineOf } from "../../src/index.ts";
 import { bed, gardenWith } from "../helpers/garden-of.ts";
 import { seeded, withMoved } from "../helpers/scenes.ts";
 import { shadyYard } from "../helpers/sun-scenes.ts";
@@ -17,7 +17,7 @@ describe("what a bed would get elsewhere, read off a plane of its own", () => {
         ({ kind, id }) => id === item.id || (kind !== "bed" && kind !== "wall"),
       );
       const garden = { ...whole, items: others };
-      const hut = others.find(({ kind }) => kind === "shed")!;
+      const hut = others.find((one): one is ItemOf<"shed"> => one.kind === "shed")!;
       const plane = bedPlane(garden, item.id)!;
       for (let tries = 0; tries < 6; tries++) {
         const to = [2200 + random() * 4600, 2200 + random() * 2600];
