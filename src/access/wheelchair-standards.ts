@@ -83,14 +83,6 @@ export const needsHandrail = (rise: number): boolean => rise > RAMP.handrailOver
 export const openingPasses = (width: number, limits: Limits): boolean =>
   atLeast(width, limits.wheelchairGate);
 
-/** Ground to be clear before a gate, and beyond its latch: Table 404.2.4.1, front approach; sliding 404.2.4.2. */
-export const GATE_ROOM = {
-  pull: { depth: 60 * INCH, beyondLatch: 18 * INCH },
-  push: { depth: 48 * INCH, beyondLatch: 0 },
-  // From memory: Table 404.2.4.2, a sliding door from the front.
-  sliding: { depth: 48 * INCH, beyondLatch: 0 },
-};
-
 /** A side reach over something: 308.3.2, for a bed worked from one side by analogy. */
 export const sideReachPasses = (
   bed: { readonly rim: number; readonly depth: number },

@@ -1,10 +1,11 @@
-import { type GateRoom, gateRooms } from "../access/gate-room.ts";
+import { type Direction, type GateRoom, gateRooms, type Taken } from "../access/gate-room.ts";
+import { GATE_SOURCE } from "../access/wheelchair-gates.ts";
 import type { Garden } from "../garden/garden.ts";
 import { headingOf } from "../garden/heading.ts";
 import { nameOf } from "../garden/name-of.ts";
-import { published } from "../garden/source.ts";
-import { scale, turned } from "../geometry/vector.ts";
+import { scale } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
+import type { Units } from "../units/length.ts";
 import type { Facts } from "./facts.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 import { soundlyChanged } from "./sound-change.ts";
@@ -15,30 +16,27 @@ export const wheelchairGateRoom = defineRule({
   grade: "must",
   promise: "Before every gate and door there is room for a wheelchair to open it.",
   why: "Who sits in a chair draws up beside the latch, pulls, and backs away from the leaf. Guidance for a private yard.",
-  source: published(
-    "2010 ADA Standards for Accessible Design, Table 404.2.4.1, front approach: pull 60 in deep and 18 in beyond the latch, push 48 in; sliding from memory",
-  ),
+  source: GATE_SOURCE,
   needs: ["garden", "access", "gardener", "units"],
 
   check({ garden, access, gardener, units }) {
     if (!gardener.wheelchair) return [];
     return gateRooms(garden).flatMap((room) => {
-      const { opening, needed, clear, taken } = room;
+      const { opening, taken } = room;
       if (!taken) return [];
       const by = garden.items.find(({ id }) => id === taken.by);
-      const beyond =
-        needed.beyondLatch > 0 ? ` and ${formatShort(needed.beyondLatch, units)} beyond its latch` : "";
+      const short = formatShort(taken.needed - taken.clear, units);
       return [
         {
           itemIds: by ? [opening.id, by.id] : [opening.id],
           at: [taken.at],
-          measured: clear,
-          limit: needed.depth,
+          measured: taken.clear,
+          limit: taken.needed,
           unit: "mm" as const,
-          title: `${nameOf(opening)}: ${formatShort(needed.depth - clear, units)} short of room for a wheelchair`,
-          detail: `${by ? nameOf(by) : "The edge of the yard"} takes it; ${formatShort(needed.depth, units)} before it${beyond} are needed.`,
+          title: `${nameOf(opening)}: ${short} short of room for a wheelchair`,
+          detail: `${by ? nameOf(by) : "The edge of the yard"} takes it ${WHERE[taken.in]}. ${neededWords(room, units)}`,
           get waysOut() {
-            return clearing({ garden, access }, room);
+            return clearing({ garden, access }, opening, taken);
           },
         },
       ];
@@ -46,22 +44,45 @@ export const wheelchairGateRoom = defineRule({
   },
 });
 
+const WHERE: Readonly<Record<Direction, string>> = {
+  depth: "in front",
+  latch: "beside the latch",
+  hinge: "beside the hinges",
+};
+
+const HOW: Readonly<Record<GateRoom["opens"], string>> = {
+  pull: "pulled open",
+  push: "pushed open",
+  slide: "slid open",
+};
+
+function neededWords({ needed, opens, approach }: GateRoom, units: Units): string {
+  const { depth, beyondLatch, beyondHinge } = needed;
+  const beside =
+    beyondLatch > 0
+      ? ` and ${formatShort(beyondLatch, units)} beside its latch`
+      : beyondHinge > 0
+        ? ` and ${formatShort(beyondHinge, units)} beside its hinges`
+        : "";
+  const from = approach === "front" ? "from the front" : `from the ${approach}`;
+  return `Held to the approach ${from}, ${HOW[opens]}, which comes nearest: ${formatShort(depth, units)} before it${beside}.`;
+}
+
 /** The bed that takes the room, shifted straight out of it. */
 function clearing(
   facts: Pick<Facts, "garden" | "access">,
-  { opening, needed, clear, taken }: GateRoom,
+  opening: GateRoom["opening"],
+  taken: Taken,
 ): WayOut[] {
   const { garden } = facts;
-  const bed = garden.items.find(({ id }) => id === taken?.by);
+  const bed = garden.items.find(({ id }) => id === taken.by);
   if (bed?.kind !== "bed") return [];
-  const straight = turned([0, 1], opening.turn);
-  const out =
-    straight[0] * (bed.at[0] - opening.at[0]) + straight[1] * (bed.at[1] - opening.at[1]) > 0 ? 1 : -1;
-  const by = scale(straight, out * (needed.depth - clear));
+  const short = taken.needed - taken.clear;
+  const by = scale(taken.away, short);
   const ops = [{ op: "move" as const, id: bed.id, by }];
   const after = soundlyChanged(facts, ops, [bed.id]);
   if (!after || isStillTaken(after, opening.id, bed.id)) return [];
-  const far = formatShort(needed.depth - clear, garden.units);
+  const far = formatShort(short, garden.units);
   return [{ label: `Shift ${nameOf(bed)} ${far} ${headingOf(by, garden.site.north)}`, ops }];
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { type Approach, gateClearances, type Opens } from "../../src/access/wheelchair-gates.ts";
 import {
   alcovePasses,
   circlePasses,
@@ -19,6 +20,7 @@ import {
 import { LIMITS, limitsOf } from "../../src/index.ts";
 import { FOOT, INCH } from "../../src/units/length.ts";
 import facts from "./access-timber-fill.json";
+import { fact } from "./cases.ts";
 
 /**
  * The check cases of the 2010 ADA Standards for Accessible Design (U.S. Access Board, published text), each held to the
@@ -237,5 +239,49 @@ describe("one tolerance below and above each limit", () => {
     ] as const) {
       expect(LIMITS[id].source.text).toMatch(/ADA/);
     }
+  });
+});
+
+describe("manoeuvring clearance at gates, Table 404.2.4.1", () => {
+  const rows: readonly [string, Opens, Approach, number, "latch" | "hinge"][] = [
+    ["front pull", "pull", "front", 0, "latch"],
+    ["front push", "push", "front", 0, "latch"],
+    ["hinge pull (a)", "pull", "hinge side", 0, "latch"],
+    ["hinge pull (b)", "pull", "hinge side", 1, "latch"],
+    ["hinge push (beyond hinge side)", "push", "hinge side", 0, "hinge"],
+    ["latch pull", "pull", "latch side", 0, "latch"],
+    ["latch push", "push", "latch side", 0, "latch"],
+  ];
+  // The pairs printed with the table: inches and millimetres.
+  const printed: Readonly<Record<number, number>> = {
+    0: 0,
+    18: 455,
+    22: 560,
+    24: 610,
+    36: 915,
+    42: 1065,
+    48: 1220,
+    54: 1370,
+    60: 1525,
+  };
+
+  it.each(rows)("%s, in inches and in the millimetres printed", (name, opens, approach, nth, end) => {
+    const [depth, beyond] = [fact("ADA-404.2.4.1", name, 0), fact("ADA-404.2.4.1", name, 1)];
+    const held = (edition: "ada-2010" | "ada-2010-mm") => {
+      const row = gateClearances(opens, edition).filter((one) => one.approach === approach)[nth];
+      const [past, other] = [row?.beyondLatch, row?.beyondHinge];
+      return {
+        depth: row?.depth,
+        beyond: end === "latch" ? past : other,
+        rest: end === "latch" ? other : past,
+      };
+    };
+    expect(held("ada-2010")).toEqual({ depth: IN(depth), beyond: IN(beyond), rest: 0 });
+    expect(held("ada-2010-mm")).toEqual({ depth: printed[depth], beyond: printed[beyond], rest: 0 });
+  });
+
+  it("has no other rows for leaves that swing", () => {
+    const count = (["pull", "push"] as const).flatMap((opens) => gateClearances(opens, "ada-2010")).length;
+    expect(count).toBe(rows.length);
   });
 });
