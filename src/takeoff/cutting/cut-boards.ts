@@ -4,12 +4,29 @@ import { greedyPlan, partialPlan } from "./greedy.ts";
 import { type Job, type Pattern, patternsCost, type Sorted, sortedJob } from "./job.ts";
 import { roundedPlan } from "./rounding.ts";
 import { type Effort, searched } from "./search.ts";
-import { totalsOf } from "./totals.ts";
 
 /** Enough to prove the job of a bed or two, never enough to be felt while a bed is dragged. */
-const AT_ONCE: Effort = { steps: 2_000, patterns: 400, sizes: 30 };
+const AT_ONCE: Effort = {
+  steps: 20_000,
+  looks: 0,
+  patterns: 400,
+  costs: 20_000,
+  bills: 2_000,
+  listings: 1,
+  fits: 2,
+  sizes: 30,
+};
 /** A second or so at the most. */
-const IN_DEPTH: Effort = { steps: 600_000, patterns: 40_000, sizes: 100 };
+const IN_DEPTH: Effort = {
+  steps: 400_000,
+  looks: 150,
+  patterns: 20_000,
+  costs: 100_000,
+  bills: 100_000,
+  listings: 40,
+  fits: 200,
+  sizes: 100,
+};
 
 /**
  * A cheap way to saw pieces from boards on sale, at once, with a bound that no plan can beat.
@@ -54,7 +71,7 @@ function cheapest(job: Job, effort: Effort): { patterns: readonly Pattern[]; bou
     .filter((patterns) => patterns !== null)
     .map((patterns) => ({ patterns, cost: patternsCost(job, patterns) }));
   const start = plans.reduce((a, b) => (b.cost < a.cost ? b : a), { patterns: [], cost: overAll(job) });
-  const found = searched(job, relaxed, start, totalsOf(job, start.cost), effort);
+  const found = searched(job, relaxed, start, effort);
   return found.patterns.length > 0 ? found : { patterns: partialPlan(job), bound: 0 };
 }
 

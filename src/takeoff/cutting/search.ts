@@ -1,12 +1,26 @@
+import { Bills } from "./bills.ts";
 import type { Relaxed } from "./bound.ts";
-import { type Candidate, candidates } from "./candidates.ts";
-import { type Job, type Pattern, patternsCost } from "./job.ts";
-import type { Totals } from "./totals.ts";
+import { dive } from "./dive.ts";
+import { fractionalFit } from "./fractional-fit.ts";
+import type { Job, Pattern } from "./job.ts";
+import { type Bill, requirementOf, spare } from "./requirement.ts";
+import { wholeFit } from "./whole-fit.ts";
 
 /** How far a search may go before it settles for what it has. Counted in steps, never in time. */
 export interface Effort {
+  /** Of looking for a way to saw the pieces from the boards of some bill. */
   readonly steps: number;
+  /** Times per bill that it is asked whether what is left fits in fractions; 0 where there is no time for it. */
+  readonly looks: number;
+  /** Patterns that may be considered for one bill. */
   readonly patterns: number;
+  /** Steps that costs are told apart by. */
+  readonly costs: number;
+  /** Of listing bills within some window of costs, and how many times that is done. */
+  readonly bills: number;
+  readonly listings: number;
+  /** Bills that are looked into. */
+  readonly fits: number;
   /** Distinct lengths beyond which only a quick plan and its bound by length are made. */
   readonly sizes: number;
 }
@@ -21,120 +35,82 @@ export interface Searched extends Plan {
   readonly bound: number;
 }
 
-/**
- * Looks for the cheapest plan, in passes: first only for plans that cost little more than the bound, then for ever
- * dearer ones up to the best known. A pass that ends without a plan raises the bound, so when the two meet the plan
- * is proven the cheapest.
- */
-export function searched(job: Job, relaxed: Relaxed, start: Plan, totals: Totals, effort: Effort): Searched {
-  let best = start;
-  let bound = Math.min(best.cost, totals.atLeast(relaxed.bound));
-  let steps = effort.steps;
-  let share = 1 / 16;
+/** Shares of the steps that are spent on one bill, before dives are tried and after: a dive mostly finds a plan. */
+const AT_FIRST = 1 / 40;
+const IN_EARNEST = 1 / 4;
+/** Dives for one bill, each beginning with another pattern. */
+const DIVES = 4;
 
-  while (bound < best.cost - 1e-9 && steps > 0) {
-    const dearest = totals.below(best.cost);
-    const target = Math.min(dearest, totals.atLeast(bound + share * (dearest - bound)));
-    const budget = target - relaxed.bound + 1e-7;
-    const list = candidates(job, relaxed, budget, effort.patterns);
-    if (!list) break;
-    const pass = cover(job, relaxed, list, budget, steps);
-    steps = pass.stepsLeft;
-    if (pass.plan && pass.plan.cost < best.cost) best = pass.plan;
-    if (!pass.complete) break;
-    // Nothing up to the target is cheaper than the best.
-    bound = Math.min(best.cost, totals.atLeast(target + 1e-6));
-    share = Math.min(1, share * 4);
+/**
+ * The cheapest plan by way of the bills: what boards could be bought for less than the best plan known, from the
+ * cheapest up. Most cannot hold the pieces even in fractions, and why one cannot (a requirement) rules out many
+ * others unseen. The first bill that the pieces can be sawn from is proven the cheapest, since all cheaper ones
+ * have been ruled out (J. Hooker and G. Ottosson, "Logic-based Benders decomposition", 2003).
+ */
+export function searched(job: Job, relaxed: Relaxed, start: Plan, effort: Effort): Searched {
+  const requirements = [requirementOf(job, relaxed.worth), requirementOf(job, job.sizes)];
+  const bills = new Bills(job, [...requirements], start.cost, effort.costs);
+  const known: Pattern[] = [...start.patterns, ...relaxed.used.map(({ pattern }) => pattern)];
+  let stepsLeft = effort.steps;
+  let fitsLeft = effort.fits;
+  let bound = Math.min(start.cost, bills.atLeast(relaxed.bound));
+  let width = start.cost - bound;
+
+  for (let listings = effort.listings; bound < start.cost - 1e-9 && listings > 0; listings--) {
+    const below = Math.min(start.cost, bound + width);
+    const listed = bills.between(bound, below, requirements, effort.bills);
+    if (!listed) {
+      // Too many bills within that much money: the cheapest of them first.
+      width /= 8;
+      continue;
+    }
+    const found = firstThatFits(listed);
+    if (found.plan) return { ...found.plan, bound: Math.min(found.openFrom, found.plan.cost) };
+    if (found.openFrom < below) return { ...start, bound: found.openFrom };
+    bound = Math.min(start.cost, below >= start.cost ? below : bills.atLeast(below));
+    width *= 2;
   }
-  return { ...best, bound: Math.min(bound, best.cost) };
-}
+  return { ...start, bound };
 
-interface Pass {
-  readonly plan: Plan | null;
-  /** The whole budget was searched: no plan within it costs less than the one found. */
-  readonly complete: boolean;
-  readonly stepsLeft: number;
-}
-
-/**
- * Depth-first: the longest piece still wanted must lie in some pattern, so each candidate that holds it is tried,
- * least waste first. A state reached before for no more waste is not entered again.
- */
-function cover(
-  job: Job,
-  { worth, bound }: Relaxed,
-  list: readonly Candidate[],
-  mostWaste: number,
-  steps: number,
-): Pass {
-  const holding = job.sizes.map((_, size) => list.filter(({ counts }) => counts[size]! > 0));
-  const left = [...job.demand];
-  const boardsLeft = job.stock.map(({ limit }) => limit);
-  const stateOf = stateNumbers(job, list.length);
-  const seen = new Map<number | string, number>();
-  const chosen: Candidate[] = [];
-  let budget = mostWaste;
-  let plan: Plan | null = null;
-  let stepsLeft = steps;
-
-  const wasteWith = ({ counts, waste }: Candidate): number => {
-    let total = waste;
-    for (let j = 0; j < left.length; j++) total += Math.max(0, counts[j]! - left[j]!) * worth[j]!;
-    return total;
-  };
-
-  const go = (size: number, from: number, waste: number): void => {
-    let at = size;
-    let start = from;
-    while (at < left.length && left[at]! === 0) [at, start] = [at + 1, 0];
-    if (at === left.length) {
-      const cost = patternsCost(job, chosen);
-      if (!plan || cost < plan.cost) plan = { patterns: [...chosen], cost };
-      // From here on only cheaper plans count.
-      budget = Math.min(budget, plan.cost - bound - 1e-7);
-      return;
+  /** `openFrom`: what the cheapest bill costs about which nothing could be found out; Infinity if there is none. */
+  function firstThatFits(bills: readonly { readonly bill: Bill; readonly cost: number }[]) {
+    let openFrom = Number.POSITIVE_INFINITY;
+    for (const { bill, cost } of bills) {
+      if (requirements.some((requirement) => spare(requirement, bill) < 0)) continue;
+      if (stepsLeft <= 0 || --fitsLeft < 0) {
+        openFrom = Math.min(openFrom, cost);
+        break;
+      }
+      const patterns = plannedFrom(bill);
+      if (patterns === null) openFrom = Math.min(openFrom, cost);
+      else if (patterns.length > 0) return { plan: { patterns, cost }, openFrom };
     }
-    const state = stateOf(left, boardsLeft, start);
-    const before = seen.get(state);
-    if (before !== undefined && before <= waste + 1e-9) return;
-    seen.set(state, waste);
+    return { plan: null, openFrom };
+  }
 
-    const tried = holding[at]!;
-    for (let i = start; i < tried.length; i++) {
-      const pattern = tried[i]!;
-      // The list runs from least waste up: what is too wasteful here stays so to its end.
-      if (waste + pattern.waste > budget) return;
-      if (--stepsLeft < 0) return;
-      if (boardsLeft[pattern.stock]! <= 0) continue;
-      const total = waste + wasteWith(pattern);
-      if (total > budget) continue;
-      const taken = pattern.counts.map((n, j) => Math.min(n, left[j]!));
-      for (let j = 0; j < taken.length; j++) left[j]! -= taken[j]!;
-      boardsLeft[pattern.stock]!--;
-      chosen.push(pattern);
-      go(at, i, total);
-      chosen.pop();
-      boardsLeft[pattern.stock]!++;
-      for (let j = 0; j < taken.length; j++) left[j]! += taken[j]!;
+  /** Patterns that saw all pieces from a bill; none where that cannot be; null where it could not be found out. */
+  function plannedFrom(bill: Bill): readonly Pattern[] | null {
+    const fraction = fractionalFit(job, bill, known);
+    const requirement = requirementOf(job, fraction.worth);
+    if (requirement.needed > 0) requirements.push(requirement);
+    if (!fraction.fits) return spare(requirement, bill) < 0 ? [] : null;
+    return wholePlan(bill);
+  }
+
+  function wholePlan(bill: Bill): readonly Pattern[] | null {
+    const { patterns, looks } = effort;
+    const first = { patterns, looks: 0, steps: Math.min(stepsLeft, effort.steps * AT_FIRST) };
+    const then = { patterns, looks, steps: Math.min(stepsLeft, effort.steps * IN_EARNEST) };
+    for (const most of looks > 0 ? [first, then] : [first]) {
+      const found = wholeFit(job, bill, requirements, known, most);
+      stepsLeft -= found.steps;
+      if (found.fits) return found.patterns;
+      if (found.certain) return [];
+      for (let turn = 0; turn < Math.min(DIVES, looks); turn++) {
+        const dived = dive(job, bill, known, turn);
+        if (dived) return dived;
+      }
     }
-  };
-  go(0, 0, 0);
-  return { plan, complete: stepsLeft >= 0, stepsLeft: Math.max(0, stepsLeft) };
-}
-
-/**
- * A number for each state of the search, where there are few enough of them to be told apart by one; text otherwise.
- */
-function stateNumbers(job: Job, patterns: number) {
-  const limited = [...job.stock.keys()].filter((i) => Number.isFinite(job.stock[i]!.limit));
-  const states =
-    job.demand.reduce((product, count) => product * (count + 1), patterns + 1) *
-    limited.reduce((product, i) => product * (job.stock[i]!.limit + 1), 1);
-  return (left: readonly number[], boardsLeft: readonly number[], start: number): number | string => {
-    if (states > Number.MAX_SAFE_INTEGER) return `${left.join()};${boardsLeft.join()};${start}`;
-    let state = start;
-    for (let j = 0; j < left.length; j++) state = state * (job.demand[j]! + 1) + left[j]!;
-    for (const i of limited) state = state * (job.stock[i]!.limit + 1) + boardsLeft[i]!;
-    return state;
-  };
+    return null;
+  }
 }
