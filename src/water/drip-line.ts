@@ -29,6 +29,8 @@ export interface DripLineFlow {
 /** No line of a garden has more. */
 const MOST_EMITTERS = 2000;
 const HALVINGS = 60;
+/** Less than this is nothing. */
+const LEAST_KPA = 1e-300;
 
 /**
  * Works a drip line out emitter by emitter: each takes what its pressure gives it, each length of tube loses what the flow
@@ -40,17 +42,7 @@ const HALVINGS = 60;
  */
 export function dripLine(line: DripLine): DripLineFlow {
   checkLine(line);
-  const lengthM = (line.lead + line.spacing * (line.emitters - 1)) / 1000;
-  const change = line.fall * lengthM * KPA_PER_M;
-  // At the least the end is dry and the water stands; at the most nothing is lost on the way.
-  let low = Math.min(0, change);
-  let high = line.inletKPa + Math.max(0, change);
-  for (let step = 0; step < HALVINGS; step++) {
-    const middle = (low + high) / 2;
-    if (upstreamOf(line, middle).inletKPa > line.inletKPa) high = middle;
-    else low = middle;
-  }
-  const { flowsLh, pressuresKPa } = upstreamOf(line, low);
+  const { flowsLh, pressuresKPa } = upstreamOf(line, endPressureKPa(line));
   const [most, least] = [Math.max(...pressuresKPa), Math.max(0, Math.min(...pressuresKPa))];
   return {
     flowsLh,
@@ -60,13 +52,45 @@ export function dripLine(line: DripLine): DripLineFlow {
   };
 }
 
+/**
+ * The pressure at the last emitter that asks for the line's inlet pressure. Along a thin line it falls by powers of ten, so
+ * it is sought by its power and not by its size. Below nothing where the end of the line lies dry above the water.
+ */
+function endPressureKPa(line: DripLine): number {
+  const tooHigh = (endKPa: number) => upstreamOf(line, endKPa).inletKPa > line.inletKPa;
+  const gain = fallKPa(line);
+  // At the least nothing flows and the water just does not enter; at the most nothing is lost on the way.
+  if (tooHigh(0)) return bisect(Math.min(0, gain), 0, tooHigh);
+  if (tooHigh(LEAST_KPA)) return 0;
+  const most = line.inletKPa + Math.max(0, gain);
+  return Math.exp(bisect(Math.log(LEAST_KPA), Math.log(most), (power) => tooHigh(Math.exp(power))));
+}
+
+/** Pressure won from the inlet to the end by the fall of the line, kPa; below nothing uphill. */
+const fallKPa = ({ emitters, spacing, lead, fall }: DripLine) =>
+  (fall * (lead + spacing * (emitters - 1)) * KPA_PER_M) / 1000;
+
+function bisect(from: number, to: number, tooHigh: (value: number) => boolean): number {
+  let [low, high] = [from, to];
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = (low + high) / 2;
+    if (tooHigh(middle)) high = middle;
+    else low = middle;
+  }
+  return low;
+}
+
 /** The line as it must be for a pressure at its last emitter. */
-function upstreamOf({ emitter, emitters, spacing, lead, bore, fall }: DripLine, endKPa: number) {
-  const flowsLh = new Array<number>(emitters);
-  const pressuresKPa = new Array<number>(emitters);
+function upstreamOf(line: DripLine, endKPa: number) {
+  const { emitter, emitters, spacing, lead, bore, fall } = line;
+  const flowsLh = new Array<number>(emitters).fill(0);
+  const pressuresKPa = new Array<number>(emitters).fill(0);
   let pressure = endKPa;
   let carried = 0;
+  const most = line.inletKPa + Math.max(0, fallKPa(line));
   for (let i = emitters - 1; i >= 0; i--) {
+    // More than the tap can give anywhere: the end was taken too high, and further up flows only run away.
+    if (pressure > most * (1 + 1e-9)) return { flowsLh, pressuresKPa, inletKPa: Infinity };
     pressuresKPa[i] = pressure;
     flowsLh[i] = emitterFlowLh(emitter, pressure);
     carried += flowsLh[i]!;
