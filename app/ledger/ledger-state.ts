@@ -11,11 +11,14 @@ interface LedgerState {
   readonly cardOpen: boolean;
   /** A limit that the Site leaf is asked to show. */
   readonly wantedLimit: LimitId | null;
+  /** The Site leaf is asked to open what it says of north. */
+  readonly northWanted: boolean;
   /** Label of the way out that is being tried: the figures are those it would lead to. */
   readonly trying: string | null;
   drawTo(stop: Stop): void;
   openCard(open: boolean): void;
   wantLimit(limit: LimitId | null): void;
+  wantNorth(wanted: boolean): void;
 }
 
 /** What is open and shut in the ledger. No part of the garden, so no part of its history. */
@@ -23,8 +26,10 @@ export const useLedger = create<LedgerState>()((set) => ({
   stop: "low",
   cardOpen: false,
   wantedLimit: null,
+  northWanted: false,
   trying: null,
   drawTo: (stop) => set({ stop }),
   openCard: (cardOpen) => set({ cardOpen }),
   wantLimit: (wantedLimit) => set({ wantedLimit }),
+  wantNorth: (northWanted) => set({ northWanted }),
 }));

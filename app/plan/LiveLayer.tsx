@@ -4,18 +4,18 @@ import { Layer } from "react-konva/lib/ReactKonvaCore";
 import { useShallow } from "zustand/react/shallow";
 import { useFindings } from "../live/findings.ts";
 import { useSun } from "../live/sun.ts";
+import { useMoment } from "../moment/moment.ts";
 import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { newInDraft } from "./draft-items.ts";
 import { paintFindings } from "./paint/findings.ts";
 import { paintItem } from "./paint/item.ts";
 import { paintPathEdges } from "./paint/path.ts";
-import { paintSunLines } from "./paint/sun-lines.ts";
+import { paintSunScene } from "./paint/sun-scene.ts";
 import { paintYardLine } from "./paint/yard.ts";
 import { paintOrder } from "./paint-order.ts";
 import type { Pen } from "./pen.ts";
 import { ItemScene, Scene } from "./Scene.tsx";
-import { snagMarkPlaces } from "./snag-marks.ts";
 
 /**
  * What follows a hand: the things a gesture holds, and over them what has been found. One layer for both, for each
@@ -32,6 +32,7 @@ export function LiveLayer() {
     const stops = [
       useFindings.subscribe(redraw),
       useSun.subscribe(redraw),
+      useMoment.subscribe(redraw),
       useEditor.subscribe((now, before) => {
         const same =
           now.selection === before.selection &&
@@ -51,7 +52,7 @@ export function LiveLayer() {
       {paintOrder(items).map((item) => (
         <ItemScene key={item.id} id={`${item.id}-draft`} item={item} paint={paintWhole} />
       ))}
-      <Scene paint={paintSun} />
+      <Scene paint={paintSunScene} />
       <Scene paint={paintFound} />
     </Layer>
   );
@@ -61,20 +62,6 @@ const paintWhole: typeof paintItem = (pen, item) => {
   if (item.kind === "path") paintPathEdges(pen, item);
   paintItem(pen, item);
 };
-
-/** There is one only while the Sun leaf is open. */
-function paintSun(pen: Pen): void {
-  const { ground } = useSun.getState();
-  if (!ground) return;
-  const garden = shownGarden(useEditor.getState());
-  const marks = snagMarkPlaces(garden, useFindings.getState().snags, pen.view);
-  paintSunLines(
-    pen,
-    ground,
-    garden,
-    marks.map(({ pixel }) => pixel),
-  );
-}
 
 function paintFound(pen: Pen): void {
   const { of, snags, access } = useFindings.getState();

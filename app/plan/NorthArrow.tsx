@@ -3,6 +3,7 @@ import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { NorthField } from "./NorthField.tsx";
 import { northAt, northWords, wholeTurn } from "./north.ts";
+import { SunMark } from "./shadows/SunMark.tsx";
 
 const STARTS_TURNING = 4;
 const LABEL = "Turn north";
@@ -82,6 +83,7 @@ export function NorthArrow() {
         }}
       >
         <svg viewBox="-32 -32 64 64" aria-hidden="true">
+          <SunMark />
           <g transform={`rotate(${north})`}>
             <circle r="19" className="north-ring" />
             <path d="M0-19L7 14L0 9Z" className="north-dark" />

@@ -1,4 +1,6 @@
 import { type FormEvent, useEffect, useId, useRef, useState } from "react";
+import { useLedger } from "../ledger/ledger-state.ts";
+import { useEditor } from "../store/use-editor.ts";
 import { readDegrees } from "./north.ts";
 
 interface Props {
@@ -35,6 +37,12 @@ export function NorthField({ north, onNorth, onClose }: Props) {
     onClose();
   };
 
+  const toCompass = () => {
+    useLedger.getState().wantNorth(true);
+    useEditor.getState().turnTo("site");
+    onClose();
+  };
+
   return (
     <form
       ref={form}
@@ -60,8 +68,16 @@ export function NorthField({ north, onNorth, onClose }: Props) {
         onChange={(event) => setText(event.target.value)}
       />
       <button type="submit">Set</button>
+      <p>
+        True north, by which the sun goes. A compass points beside it: put its reading right by the
+        declination{" "}
+        <button type="button" className="link" onClick={toCompass}>
+          under Site
+        </button>
+        .
+      </p>
       {wrong && (
-        <p id={`${id}-wrong`} role="alert">
+        <p className="wrong" id={`${id}-wrong`} role="alert">
           {wrong}
         </p>
       )}

@@ -11,6 +11,7 @@ import { PlanList } from "./PlanList.tsx";
 import { usePlanSize } from "./plan-size.ts";
 import { Rulers } from "./rulers/Rulers.tsx";
 import { ScaleBar } from "./ScaleBar.tsx";
+import { MomentBar } from "./shadows/MomentBar.tsx";
 import { useMeasuredSize } from "./use-measured-size.ts";
 import { useNavigation } from "./use-navigation.ts";
 import { useRedraw } from "./use-redraw.ts";
@@ -51,6 +52,7 @@ export function Plan() {
         <Rulers />
         <ScaleBar />
       </div>
+      <MomentBar />
       <NorthArrow />
       <PlanList />
     </div>

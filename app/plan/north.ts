@@ -33,3 +33,11 @@ export function readDegrees(text: string): number | null {
   const degrees = Number(figure);
   return Math.abs(degrees) <= 360 ? wholeTurn(degrees) : null;
 }
+
+/**
+ * Where true north lies on the plan, degrees clockwise from up, by a compass.
+ * @param reading what it reads looking up the plan, degrees clockwise from magnetic north
+ * @param declination magnetic north from true north, degrees, east positive: a true bearing is the reading and this
+ */
+export const northByCompass = (reading: number, declination: number): number =>
+  wholeTurn(-(reading + declination));

@@ -4,6 +4,8 @@ import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { LengthField } from "../fields/LengthField.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
 import { COVERS } from "./ground-choices.ts";
+import { LeafMonthsFields } from "./LeafMonthsFields.tsx";
+import { RoofFallField } from "./RoofFallField.tsx";
 import { StageField } from "./StageField.tsx";
 import { setItem } from "./set-item.ts";
 
@@ -72,6 +74,7 @@ export const BuildingFields = ({ item }: { readonly item: ItemOf<"house" | "shed
       value={item.roofRise}
       onCommit={(roofRise) => setItem(item, "roof", { roofRise })}
     />
+    <RoofFallField item={item} />
     <CheckField
       label="Painted before lead paint was given up"
       checked={item.oldPaint}
@@ -143,6 +146,7 @@ export const TreeFields = ({ item }: { readonly item: ItemOf<"tree"> }) => (
       ]}
       onCommit={(leaf) => setItem(item, "leaf", { leaf })}
     />
+    <LeafMonthsFields item={item} />
     <ChoiceField
       label="Species"
       value={item.species}

@@ -1,53 +1,22 @@
-import type { Site } from "../../../src/index.ts";
+import { type Site, SUN_PLACES, SUN_PLACES_SOURCE } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
-import { NumberField } from "../fields/NumberField.tsx";
 import { TextField } from "../fields/TextField.tsx";
+import { TypedField } from "../fields/TypedField.tsx";
 import { DateField } from "./DateField.tsx";
+import { LATITUDE, LONGITUDE, readAngle, readPlace, writeAngle } from "./read-angle.ts";
+import { ZoneField } from "./ZoneField.tsx";
 
-/** Places are given to the ten-thousandth of a degree, some 11 m: nearer matters to nothing here. */
-const PLACE_DECIMALS = 4;
+type SetSite = (what: string, changes: Partial<Site>) => void;
 
-/** Where on earth the yard lies, how it is turned, and its winter. */
+/** Where on earth the yard lies, by which clock its hours are told, and its winter. */
 export function PlaceSection({ site }: { readonly site: Site }) {
   const commit = useEditor((s) => s.commit);
-  const set = (what: string, changes: Partial<Site>) => commit(`Set ${what}`, [{ op: "set-site", changes }]);
+  const set: SetSite = (what, changes) => commit(`Set ${what}`, [{ op: "set-site", changes }]);
   return (
-    <CardSection
-      title="Place and winter"
-      gist={site.place || `${Math.abs(site.latitude)}° ${site.latitude < 0 ? "S" : "N"}`}
-    >
-      <NumberField
-        label="North"
-        unit="° from up"
-        least={-360}
-        most={360}
-        value={site.north}
-        note="clockwise; the arrow on the plan turns with it"
-        onCommit={(north) => set("north", { north })}
-      />
-      <TextField label="Place" value={site.place} onCommit={(place) => set("the place", { place })} />
-      <NumberField
-        label="Latitude"
-        unit="°"
-        least={-90}
-        most={90}
-        decimals={PLACE_DECIMALS}
-        value={site.latitude}
-        note="south is below 0"
-        onCommit={(latitude) => set("the latitude", { latitude })}
-      />
-      <NumberField
-        label="Longitude"
-        unit="°"
-        least={-180}
-        most={180}
-        decimals={PLACE_DECIMALS}
-        value={site.longitude}
-        note="west is below 0"
-        onCommit={(longitude) => set("the longitude", { longitude })}
-      />
+    <CardSection title="Place and winter" gist={site.place || writeAngle(site.latitude, LATITUDE)}>
+      <PlaceFields site={site} set={set} />
       <ChoiceField
         label="Winter"
         value={site.winter}
@@ -68,5 +37,63 @@ export function PlaceSection({ site }: { readonly site: Site }) {
         onCommit={(firstFrost) => set("the first frost", { firstFrost })}
       />
     </CardSection>
+  );
+}
+
+const PlaceFields = ({ site, set }: { readonly site: Site; readonly set: SetSite }) => (
+  <>
+    <TownField site={site} set={set} />
+    <TextField label="Place" value={site.place} onCommit={(place) => set("the place", { place })} />
+    <TypedField
+      label="Latitude"
+      value={{ latitude: site.latitude, longitude: site.longitude }}
+      write={({ latitude }) => writeAngle(latitude, LATITUDE)}
+      read={(text) => readPlace(text, site.longitude)}
+      same={(a, b) => a.latitude === b.latitude && a.longitude === b.longitude}
+      note="43.6 N or 43° 36′ N; south also as -43.6. Both at once: 43.6 N, 116.2 W"
+      onCommit={(place) => set("the latitude", place)}
+    />
+    <TypedField
+      label="Longitude"
+      value={site.longitude}
+      write={(longitude) => writeAngle(longitude, LONGITUDE)}
+      read={(text) => readAngle(text, LONGITUDE)}
+      note="116.2 W; west also as -116.2"
+      onCommit={(longitude) => set("the longitude", { longitude })}
+    />
+    <ZoneField timeZone={site.timeZone} onCommit={(timeZone) => set("the time zone", { timeZone })} />
+  </>
+);
+
+const TOWNS = SUN_PLACES.toSorted((a, b) => a.name.localeCompare(b.name)).map(
+  ({ name, country, latitude }) => ({
+    value: name,
+    label: `${name}, ${country}, ${writeAngle(latitude, LATITUDE)}`,
+  }),
+);
+const NONE = { value: "", label: "None of the list" };
+
+/** A town nearby brings its latitude, longitude and clock; a name of one's own for the place is kept. */
+function TownField({ site, set }: { readonly site: Site; readonly set: SetSite }) {
+  const here = SUN_PLACES.find(
+    ({ latitude, longitude }) => latitude === site.latitude && longitude === site.longitude,
+  );
+  const choose = (name: string) => {
+    const town = SUN_PLACES.find((place) => place.name === name);
+    if (!town) return;
+    const { latitude, longitude, timeZone } = town;
+    const ownName = site.place !== "" && !SUN_PLACES.some((place) => place.name === site.place);
+    set("the place", { latitude, longitude, timeZone, ...(ownName ? {} : { place: name }) });
+  };
+  return (
+    <div className="wide">
+      <ChoiceField
+        label="A town nearby"
+        value={here?.name ?? ""}
+        choices={[NONE, ...TOWNS]}
+        note={`To begin with; ${SUN_PLACES_SOURCE.text}. Nothing is looked up on the network.`}
+        onCommit={choose}
+      />
+    </div>
   );
 }

@@ -7,7 +7,9 @@ import { BuyingSection } from "./BuyingSection.tsx";
 import { CuttingSection } from "./CuttingSection.tsx";
 import { GardenerFields } from "./GardenerFields.tsx";
 import { LimitsSection } from "./LimitsSection.tsx";
+import { NorthSection } from "./NorthSection.tsx";
 import { PlaceSection } from "./PlaceSection.tsx";
+import { SeasonSection } from "./SeasonSection.tsx";
 
 /** What is given: the yard, the place, the people, what is on sale, and the limits the plan is held to. */
 export function SiteLeaf() {
@@ -34,7 +36,9 @@ export function SiteLeaf() {
           }
         />
       </CardSection>
+      <NorthSection north={garden.site.north} />
       <PlaceSection site={garden.site} />
+      <SeasonSection site={garden.site} />
       <BuyingSection garden={garden} />
       <CuttingSection garden={garden} />
       <LimitsSection garden={garden} />

@@ -2,18 +2,22 @@ import { useEffect, useMemo } from "react";
 import { type ItemId, limitsOf, nameOf, type Site } from "../../../src/index.ts";
 import { useSun } from "../../live/sun.ts";
 import { startSun } from "../../live/sun-reckoning.ts";
+import { openMoment } from "../../moment/moment.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { writeMonthDay } from "../site/DateField.tsx";
 import { ToSite } from "../ToSite.tsx";
 import { BedSunEntry } from "./BedSunEntry.tsx";
 import { DayHatches } from "./DayBar.tsx";
+import { HoursDrawnField } from "./HoursDrawnField.tsx";
+import { MomentSection } from "./MomentSection.tsx";
 import { standingOf } from "./sun-standing.ts";
 import "../../style/sun.css";
 
 /** The sun is worked out while this leaf is open, and only then. */
 export function SunLeaf() {
   useEffect(() => startSun(useEditor), []);
+  useEffect(() => openMoment(), []);
   return <SunFound />;
 }
 
@@ -46,6 +50,10 @@ export function SunFound() {
           {writeMonthDay(map.season.to)}, {placeWords(garden.site)}.
         </span>
       </p>
+      <MomentSection />
+      <div className="hours-drawn">
+        <HoursDrawnField />
+      </div>
       <DayHatches />
       <ul>
         {beds.map((sun) => (

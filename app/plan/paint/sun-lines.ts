@@ -8,7 +8,7 @@ import { toScreen } from "../viewport.ts";
 import { type Contour, contoursOf } from "./sun-contours.ts";
 
 /** Hours a day that have a line. */
-const LEVELS = [2, 4, 6, 8];
+export const LEVELS = [2, 4, 6, 8];
 const DOTS = [1.5, 4];
 /** A ring smaller than this is a speck, and a line shorter than that has no room for its hours, px. */
 const SPECK = 24;

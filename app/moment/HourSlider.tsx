@@ -1,0 +1,88 @@
+import { useId, useMemo } from "react";
+import { formatClock, type Site } from "../../src/index.ts";
+import { setMinutes, useMoment } from "./moment.ts";
+import { momentWords, timeWords } from "./moment-words.ts";
+import { dayMarks, sunSpans, sunThen } from "./sun-then.ts";
+
+const FULL = 1440;
+const STEP = 5;
+/** The last step of the day that is still of the same day. */
+const LAST = FULL - STEP;
+
+interface Props {
+  readonly site: Site;
+  readonly label: string;
+  /** On the plan there is room for the track alone. */
+  readonly bare?: boolean;
+}
+
+/** The hour of the day by the garden's clock. Its track shows night, day, and the sun behind the skyline. */
+export function HourSlider({ site, label, bare = false }: Props) {
+  const day = useMoment((s) => s.day);
+  const minutes = useMoment((s) => s.minutes);
+  const id = useId();
+  const marks = useMemo(() => dayMarks(site, day), [site, day]);
+  const spans = useMemo(() => sunSpans(site, day), [site, day]);
+  const percent = (at: number) => `${(100 * at) / FULL}%`;
+  const ticks = [marks.rise, marks.noon, marks.set].filter((at) => at !== null);
+  return (
+    <div className="moment-slider" data-bare={bare}>
+      <label htmlFor={id} className={bare ? "unseen" : undefined}>
+        {label}
+      </label>
+      {bare ? null : <strong>{timeWords(minutes, marks.noon)}</strong>}
+      <span className="moment-track">
+        <svg width="100%" height="10" aria-hidden="true">
+          {spans.map(({ from, to, shines }) => (
+            <rect key={from} data-sun={shines} x={percent(from)} width={percent(to - from)} height="10" />
+          ))}
+          {ticks.map((at) => (
+            <line key={at} x1={percent(at)} x2={percent(at)} y1="0" y2="10" />
+          ))}
+        </svg>
+        <input
+          id={id}
+          type="range"
+          min={0}
+          max={LAST}
+          step={STEP}
+          value={Math.min(LAST, minutes)}
+          aria-valuetext={momentWords(day, minutes, marks.noon, sunThen(site, day, minutes))}
+          onChange={(event) => setMinutes(Number(event.target.value))}
+        />
+      </span>
+      {bare ? null : (
+        <span className="moment-jumps">
+          {marks.rise === null ? null : <Jump name="Sunrise" to={upTo(marks.rise)} shown={marks.rise} />}
+          <Jump name="Noon by the sun" short="Noon" to={marks.noon} shown={marks.noon} />
+          {marks.set === null ? null : <Jump name="Sunset" to={downTo(marks.set)} shown={marks.set} />}
+          {marks.polar === null ? null : (
+            <span>{marks.polar === "day" ? "the sun stays up" : "the sun stays down"}</span>
+          )}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** The first and the last step of the slider with the sun up. */
+const upTo = (rise: number): number => Math.min(LAST, Math.floor(rise / STEP + 1) * STEP);
+const downTo = (set: number): number => Math.max(0, Math.ceil(set / STEP - 1) * STEP);
+
+interface JumpProps {
+  readonly name: string;
+  readonly short?: string;
+  readonly to: number;
+  readonly shown: number;
+}
+
+const Jump = ({ name, short = name, to, shown }: JumpProps) => (
+  <button
+    type="button"
+    className="link"
+    aria-label={`${name}, ${formatClock(shown)}`}
+    onClick={() => setMinutes(to)}
+  >
+    {short} {formatClock(shown)}
+  </button>
+);
