@@ -110,6 +110,11 @@ const read = JSON.parse(readFileSync(file, "utf8")) as {
 
 export const WATER = read.sections;
 
+/** Each section and the ids of its cases. */
+export const WATER_IDS: readonly (readonly [section: string, ids: readonly string[]])[] = Object.entries({
+  ...WATER,
+}).map(([section, { cases }]) => [section, cases.map((row: { readonly id: string }) => row.id)]);
+
 /** One case of a section. @throws Error for a case that is not there */
 export function waterCase<S extends keyof Sections>(section: S, id: string): Sections[S]["cases"][number] {
   const found = WATER[section].cases.find((row) => row.id === id);
