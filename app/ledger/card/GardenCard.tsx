@@ -1,4 +1,5 @@
 import { formatArea, formatVolume, signedArea } from "../../../src/index.ts";
+import { openDialog } from "../../dialogs/open-dialog.ts";
 import { useFindings } from "../../live/findings.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -41,7 +42,10 @@ export function GardenCard() {
         <button type="button" className="link" onClick={selectYard}>
           the yard itself
         </button>
-        .
+        .{" "}
+        <button type="button" className="link" onClick={() => openDialog("help")}>
+          How it works
+        </button>
       </p>
     </>
   );
