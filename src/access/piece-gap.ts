@@ -27,6 +27,29 @@ export function pieceGap(boundary: Boundary, p: number, q: number): PieceGap {
   return { width, from: [fromX, fromY], to: [toX, toY] };
 }
 
+/**
+ * Exact width between the pieces about two samples, if one passes the narrowest place between them on the way from a to
+ * b; Infinity if one does not, unless it is narrower than `shut`.
+ */
+export function widthOnWay(
+  boundary: Boundary,
+  p: number,
+  q: number,
+  ax: number,
+  ay: number,
+  bx: number,
+  by: number,
+  shut = 0,
+): number {
+  narrow(boundary, p, q);
+  const { width, fromX, fromY, toX, toY } = found;
+  if (width < shut) return width;
+  const wayX = bx - ax;
+  const wayY = by - ay;
+  const along = wayX * ((fromX + toX) / 2 - ax) + wayY * ((fromY + toY) / 2 - ay);
+  return along > 0 && along < wayX * wayX + wayY * wayY ? width : Infinity;
+}
+
 function narrow({ coords, previous, next, step }: Boundary, p: number, q: number): void {
   found.width = Number.POSITIVE_INFINITY;
   const [p0, p2, q0, q2] = [previous[p]!, next[p]!, previous[q]!, next[q]!];

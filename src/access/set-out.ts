@@ -1,7 +1,7 @@
 import type { Point } from "../geometry/types.ts";
-import { pieceWidth } from "./piece-gap.ts";
+import { pieceGap, widthOnWay } from "./piece-gap.ts";
 import { type Disc, discAtEdge, exactDisc } from "./ways-disc.ts";
-import { centreOf, isWall, nextInTriangle, pinchOnLine, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import { centreOf, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
 
 /** The narrowest place of somebody who sets out, and the samples whose outlines it lies between. */
 export interface Begin {
@@ -69,10 +69,8 @@ function about(mesh: WaysMesh, at: Point, locate: (point: Point) => number): num
   return found;
 }
 
-/** Whether an edge is part of an outline, or the outlines about its ends cross or touch. */
-const isShut = (mesh: WaysMesh, edge: number): boolean =>
-  isWall(mesh, edge) ||
-  pieceWidth(mesh.boundary, mesh.triangles[edge]!, mesh.triangles[nextInTriangle(edge)]!) === 0;
+/** Whether an edge is part of an outline, or the outlines about its ends touch where one would come through. */
+const isShut = (mesh: WaysMesh, edge: number): boolean => widthThrough(mesh, edge) <= 0;
 
 /** From the disc on an edge that has the point on its rim, to the middle of the triangle beyond. */
 function fromRim(
@@ -88,8 +86,8 @@ function fromRim(
   const [, from, to] = disc.touches;
   let narrowest: Begin = { width: 2 * disc.radius, samples, from, to };
   if (2 * beyond.radius < narrowest.width) narrowest = acrossDisc(mesh, u, beyond);
-  const pinch = pinchOnLine(mesh, edge, disc.at, beyond.at);
-  if (pinch && pinch.width < narrowest.width) narrowest = { ...pinch, samples };
+  const pinch = widthOnWay(mesh.boundary, ...samples, ...disc.at, ...beyond.at);
+  if (pinch < narrowest.width) narrowest = { ...pieceGap(mesh.boundary, ...samples), samples };
   begin(u, narrowest.width, narrowest);
 }
 

@@ -60,11 +60,20 @@ export function settle(mesh: WaysMesh, t: number): void {
   const { x, y, radius } = touching(boundary, a, b, c, middle);
   discs[3 * t] = x;
   discs[3 * t + 1] = y;
-  discs[3 * t + 2] = Math.min(radius, roomBesideWall(mesh, t, a, b, c), fourth(mesh, t, x, y));
+  discs[3 * t + 2] = Math.min(radius, roomBesideWall(mesh, t, a, b, c), fourth(mesh, t, x, y, radius));
 }
 
 /** How near to the disc's middle the outlines come that the triangles next to this one have: almost as near as its own. */
-function fourth({ boundary, triangles, halfedges }: WaysMesh, t: number, x: number, y: number): number {
+function fourth(
+  { boundary, triangles, halfedges }: WaysMesh,
+  t: number,
+  x: number,
+  y: number,
+  radius: number,
+): number {
+  const { coords, step } = boundary;
+  // An outline this near has a sample that is not much farther.
+  const most = radius * radius + (step * step) / 4;
   let nearest = Infinity;
   for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
     const across = halfedges[edge]!;
@@ -73,6 +82,9 @@ function fourth({ boundary, triangles, halfedges }: WaysMesh, t: number, x: numb
     const q = triangles[nextInTriangle(edge)]!;
     if (boundary.next[p] === q || boundary.previous[p] === q) continue;
     const apex = triangles[nextInTriangle(nextInTriangle(across))]!;
+    const dx = coords[2 * apex]! - x;
+    const dy = coords[2 * apex + 1]! - y;
+    if (dx * dx + dy * dy > most) continue;
     nearest = Math.min(nearest, farFromPiece(boundary, apex, x, y));
   }
   return nearest;

@@ -1,6 +1,7 @@
 import type { Point } from "../geometry/types.ts";
-import { exactDisc } from "./ways-disc.ts";
-import { isInMesh, nextInTriangle, pinchOnLine, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import { widthOnWay } from "./piece-gap.ts";
+import { settle } from "./ways-disc.ts";
+import { isInMesh, nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
 
 /** The triangle a point lies in, or -1 outside all of them. Found by walking from where the last one was. */
 export function locator(mesh: WaysMesh): (point: Point) => number {
@@ -79,14 +80,27 @@ export function reachable(mesh: WaysMesh, widest: Float64Array, least: number): 
     nearest = nearestSample(mesh, nearest, point);
     const between = backingAway(mesh, nearest, point);
     if (!between) return false;
-    const { edge, at } = between;
-    const goesTo = (end: number) => {
-      if (widest[end]! < least) return false;
-      const pinch = pinchOnLine(mesh, edge, at, exactDisc(mesh, end).at);
-      return !pinch || pinch.width >= least;
-    };
-    return goesTo(triangleOf(edge)) || goesTo(triangleOf(mesh.halfedges[edge]!));
+    const { edge } = between;
+    return (
+      comesFrom(mesh, widest, least, between, triangleOf(edge)) ||
+      comesFrom(mesh, widest, least, between, triangleOf(mesh.halfedges[edge]!))
+    );
   };
+}
+
+/** Whether somebody who can be at a triangle's middle can come from there to a place between two outlines. */
+function comesFrom(
+  mesh: WaysMesh,
+  widest: Float64Array,
+  least: number,
+  { edge, at: [x, y] }: Between,
+  t: number,
+): boolean {
+  if (widest[t]! < least) return false;
+  const { boundary, triangles, discs } = mesh;
+  settle(mesh, t);
+  const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
+  return widthOnWay(boundary, p, q, x, y, discs[3 * t]!, discs[3 * t + 1]!) >= least;
 }
 
 /**
@@ -94,36 +108,44 @@ export function reachable(mesh: WaysMesh, widest: Float64Array, least: number): 
  * @param from, returns half-edges that start at the sample
  */
 function nearestSample(mesh: WaysMesh, from: number, [x, y]: Point): number {
-  const { triangles, boundary, halfedges } = mesh;
+  const { triangles, halfedges, boundary } = mesh;
   const { coords } = boundary;
-  const away = (edge: number) => {
-    const sample = triangles[edge]!;
-    const dx = coords[2 * sample]! - x;
-    const dy = coords[2 * sample + 1]! - y;
-    return dx * dx + dy * dy;
-  };
   let best = from;
-  let least = away(from);
-  const look = (edge: number) => {
-    const far = away(edge);
-    if (far < least) [best, least] = [edge, far];
-  };
+  let least = awayFrom(coords, triangles[from]!, x, y);
   for (let around = -1; around !== best; ) {
     around = best;
-    for (let edge: number = around, turnedBack = false; ; ) {
-      look(nextInTriangle(edge));
+    let edge = around;
+    let turnedBack = false;
+    for (;;) {
+      const next = nextInTriangle(edge);
+      const far = awayFrom(coords, triangles[next]!, x, y);
+      if (far < least) {
+        best = next;
+        least = far;
+      }
       const across = halfedges[edge]!;
       if (across >= 0) edge = nextInTriangle(across);
       else if (turnedBack) break;
       else {
         edge = outermost(halfedges, around);
-        look(nextInTriangle(nextInTriangle(edge)));
+        const last = nextInTriangle(nextInTriangle(edge));
+        const farLast = awayFrom(coords, triangles[last]!, x, y);
+        if (farLast < least) {
+          best = last;
+          least = farLast;
+        }
         turnedBack = true;
       }
       if (edge === around && !turnedBack) break;
     }
   }
   return best;
+}
+
+function awayFrom(coords: Float64Array, sample: number, x: number, y: number): number {
+  const dx = coords[2 * sample]! - x;
+  const dy = coords[2 * sample + 1]! - y;
+  return dx * dx + dy * dy;
 }
 
 /** Of the half-edges that start where this one does, at a corner of the outside: the one that the round begins with. */
@@ -144,9 +166,10 @@ interface Between {
 function backingAway(mesh: WaysMesh, from: number, point: Point): Between | null {
   const { triangles, halfedges, centres, boundary } = mesh;
   const sample = triangles[from]!;
-  const [x, y] = [boundary.coords[2 * sample]!, boundary.coords[2 * sample + 1]!];
-  const [ux, uy] = [point[0] - x, point[1] - y];
-  const aside = (t: number) => ux * (centres[2 * t + 1]! - y) - uy * (centres[2 * t]! - x);
+  const x = boundary.coords[2 * sample]!;
+  const y = boundary.coords[2 * sample + 1]!;
+  const ux = point[0] - x;
+  const uy = point[1] - y;
   for (let edge = from, turnedBack = false; ; ) {
     const across = halfedges[edge]!;
     if (across < 0) {
@@ -155,8 +178,10 @@ function backingAway(mesh: WaysMesh, from: number, point: Point): Between | null
       turnedBack = true;
       continue;
     }
-    const [t, u] = [triangleOf(edge), triangleOf(across)];
-    const [one, other] = [aside(t), aside(u)];
+    const t = triangleOf(edge);
+    const u = triangleOf(across);
+    const one = ux * (centres[2 * t + 1]! - y) - uy * (centres[2 * t]! - x);
+    const other = ux * (centres[2 * u + 1]! - y) - uy * (centres[2 * u]! - x);
     if (one > 0 !== other > 0) {
       const share = one / (one - other);
       const hitX = centres[2 * t]! + share * (centres[2 * u]! - centres[2 * t]!);

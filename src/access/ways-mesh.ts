@@ -2,7 +2,7 @@ import Delaunator from "delaunator";
 import type { Point } from "../geometry/types.ts";
 import { INCH } from "../units/length.ts";
 import type { Boundary } from "./boundary.ts";
-import { type PieceGap, pieceGap } from "./piece-gap.ts";
+import { widthOnWay } from "./piece-gap.ts";
 import { settle } from "./ways-disc.ts";
 
 /**
@@ -90,7 +90,7 @@ function circumscribe(
 }
 
 export const nextInTriangle = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
-export const triangleOf = (edge: number): number => Math.trunc(edge / 3);
+export const triangleOf = (edge: number): number => (edge / 3) | 0;
 export const centreOf = ({ centres }: WaysMesh, t: number): Point => [centres[2 * t]!, centres[2 * t + 1]!];
 
 /** Whether an edge is part of an outline: two neighbours of one ring. */
@@ -118,46 +118,33 @@ export function widthThrough(mesh: WaysMesh, edge: number): number {
 function measured(mesh: WaysMesh, edge: number): number {
   const most = widthOfSamples(mesh, edge);
   if (most === WALL) return WALL;
-  const pinch = pinchAt(mesh, edge);
-  const {
-    boundary: { step },
-    discs,
-    halfedges,
-  } = mesh;
+  const { boundary, discs, halfedges } = mesh;
+  const pinch = pinchThrough(mesh, edge);
   const room = 2 * Math.min(discs[3 * triangleOf(edge) + 2]!, discs[3 * triangleOf(halfedges[edge]!) + 2]!);
-  const least = Math.sqrt(Math.max(0, most * most - step * step));
-  return Math.max(least, Math.min(room, pinch ? pinch.width : Infinity));
+  const least = Math.sqrt(Math.max(0, most * most - boundary.step * boundary.step));
+  return Math.max(least, Math.min(room, pinch));
 }
 
 /** A squeeze so narrow that it is shut wherever on the way it lies, mm: outlines about to touch leave no room to look. */
 const SHUT = 3 * INCH;
 
-/** The narrowest place that one comes through on the step from one triangle to the next, if it has one of its own. */
-export function pinchAt(mesh: WaysMesh, edge: number): PieceGap | null {
-  const { halfedges, discs } = mesh;
-  const [t, u] = [triangleOf(edge), triangleOf(halfedges[edge]!)];
+/** Width of the narrowest place on the step from one triangle to the next, if it has one of its own; else Infinity. */
+export function pinchThrough(mesh: WaysMesh, edge: number): number {
+  const { boundary, triangles, halfedges, discs } = mesh;
+  const t = triangleOf(edge);
+  const u = triangleOf(halfedges[edge]!);
   settle(mesh, t);
   settle(mesh, u);
-  const pinch = pinchOnLine(
-    mesh,
-    edge,
-    [discs[3 * t]!, discs[3 * t + 1]!],
-    [discs[3 * u]!, discs[3 * u + 1]!],
+  return widthOnWay(
+    boundary,
+    triangles[edge]!,
+    triangles[nextInTriangle(edge)]!,
+    discs[3 * t]!,
+    discs[3 * t + 1]!,
+    discs[3 * u]!,
+    discs[3 * u + 1]!,
+    crosses(mesh, edge) ? SHUT : 0,
   );
-  if (pinch || !crosses(mesh, edge)) return pinch;
-  const gap = gapAcross(mesh, edge);
-  return gap.width < SHUT ? gap : null;
-}
-
-const gapAcross = ({ boundary, triangles }: WaysMesh, edge: number): PieceGap =>
-  pieceGap(boundary, triangles[edge]!, triangles[nextInTriangle(edge)]!);
-
-/** The place where the outlines about both ends of an edge are nearest, if one passes it on the way from a to b. */
-export function pinchOnLine(mesh: WaysMesh, edge: number, a: Point, b: Point): PieceGap | null {
-  const gap = gapAcross(mesh, edge);
-  const [wayX, wayY] = [b[0] - a[0], b[1] - a[1]];
-  const along = wayX * ((gap.from[0] + gap.to[0]) / 2 - a[0]) + wayY * ((gap.from[1] + gap.to[1]) / 2 - a[1]);
-  return along > 0 && along < wayX * wayX + wayY * wayY ? gap : null;
 }
 
 /**

@@ -13,8 +13,8 @@ export interface Origin {
 /** The widest ways from some places to every triangle. */
 export interface WidestWays {
   /**
-   * Width of the widest way to each triangle, mm; `NOWHERE` where there is none, and after `throughOutlines` `WALL` where
-   * there is one through an outline only.
+   * Width of the widest way to each triangle, mm; `NOWHERE` where there is none as wide as was looked for, and `WALL`
+   * where there is one through an outline only.
    */
   readonly width: Float64Array;
   /** The edge each triangle was entered by (of the triangle before it), or -1 where the way begins. */
@@ -24,10 +24,10 @@ export interface WidestWays {
   /** Of the triangles that ways begin at: the room of somebody who sets out. */
   readonly begun: ReadonlyMap<number, Begin>;
   /**
-   * Goes on through outlines, for a way to what is sealed off: half of all triangles lie inside of things, and few
-   * gardens have need of them.
+   * Looks for ways so wide, mm, if it has not been done yet: `WALL` for ways through outlines too, to what is sealed off.
+   * Much of the ground lies in gaps that no rule has a use for, and half of all triangles lie inside of things.
    */
-  readonly throughOutlines: () => void;
+  readonly lookDownTo: (least: number) => void;
 }
 
 export const NOWHERE = -2;
@@ -44,6 +44,7 @@ export function widestWays(
 ): WidestWays {
   const { halfedges } = mesh;
   const count = mesh.radii.length;
+  const slack = mesh.boundary.step / 2;
   const width = new Float64Array(count).fill(NOWHERE);
   const enteredBy = new Int32Array(count).fill(-1);
   const origin = new Int32Array(count).fill(-1);
@@ -63,22 +64,30 @@ export function widestWays(
       queue.push(t, -room);
     });
   }
-  search(0);
-  return { width, enteredBy, origin, begun, throughOutlines: () => search(WALL) };
+  let lookedDownTo = Infinity;
+  return { width, enteredBy, origin, begun, lookDownTo };
+
+  function lookDownTo(least: number): void {
+    if (least >= lookedDownTo) return;
+    // What was left aside as too narrow before is looked at now.
+    for (let t = 0; t < count && lookedDownTo < Infinity; t++) if (width[t]! >= lookedDownTo) leave(t, least);
+    lookedDownTo = least;
+    search(least);
+  }
 
   /** Over all ways at least so wide, the widest first. */
   function search(least: number): void {
     while (next < last || (queue.length > 0 && -queue.peekValue()! >= least)) {
-      if (next < last) leave(asWide[next++]!);
+      if (next < last) leave(asWide[next++]!, least);
       else {
         const reached = -queue.peekValue()!;
         const t = queue.pop()!;
-        if (reached === width[t]) leave(t);
+        if (reached === width[t]) leave(t, least);
       }
     }
   }
 
-  function leave(t: number): void {
+  function leave(t: number, least: number): void {
     const reached = width[t]!;
     for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
       const across = halfedges[edge]!;
@@ -87,13 +96,13 @@ export function widestWays(
       if (width[u]! >= reached) continue;
       // Most steps are so roomy that nobody has to measure them, or so narrow that they are of no use.
       const most = widthOfSamples(mesh, edge);
-      if (most + mesh.boundary.step / 2 <= width[u]!) continue;
+      if (most === WALL ? least > WALL : most + slack <= width[u]! || most + slack < least) continue;
       const room = isSurelyOpen(mesh, most, reached) ? reached : Math.min(reached, widthThrough(mesh, edge));
       if (room <= width[u]!) continue;
       width[u] = room;
       enteredBy[u] = edge;
       origin[u] = origin[t]!;
-      if (room === reached) asWide[last++] = u;
+      if (room === reached && last < count) asWide[last++] = u;
       else queue.push(u, -room);
     }
   }

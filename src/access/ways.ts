@@ -12,7 +12,7 @@ import { locator, reachable } from "./ways-locate.ts";
 import {
   meshOf,
   nextInTriangle,
-  pinchAt,
+  pinchThrough,
   triangleOf,
   WALL,
   type WaysMesh,
@@ -26,6 +26,9 @@ import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
  * mesh cannot tell such a squeeze from a joint.)
  */
 export const NARROWEST_WAY = 6 * INCH;
+
+/** Ways at least so wide are looked for first, mm: what somebody on foot needs. Few beds have only a narrower one. */
+const FIRST_LOOK = 18 * INCH;
 
 /** Two measures of one width are the same within this, mm. */
 const SAME_WIDTH = 1e-6;
@@ -73,7 +76,11 @@ function workedOut(garden: Pick<Garden, "items" | "yard">, detail: Detail): Ways
     return some.length > 0 ? searched(mesh, some, locate, atSides) : null;
   };
   const [gates, doors] = [from("gate"), from("door")];
-  const widest = widestOf(gates?.found ?? null, doors?.found ?? null);
+  const widestDownTo = (least: number) => {
+    gates?.found.lookDownTo(least);
+    doors?.found.lookDownTo(least);
+    return widestOf(gates?.found ?? null, doors?.found ?? null);
+  };
   return {
     mesh,
     entrances,
@@ -83,8 +90,14 @@ function workedOut(garden: Pick<Garden, "items" | "yard">, detail: Detail): Ways
       const best = found.filter((end) => end !== null).sort((a, b) => b.end.width - a.end.width)[0];
       return best ? pinchesOn(mesh, best.found, best.end, width) : [];
     },
-    reachableAt: (width) => (widest ? reachable(mesh, widest, width - SAME_LENGTH) : () => true),
-    widest,
+    reachableAt: (width) => {
+      const least = width - SAME_LENGTH;
+      const widest = widestDownTo(Math.min(least, FIRST_LOOK));
+      return widest ? reachable(mesh, widest, least) : () => true;
+    },
+    get widest() {
+      return widestDownTo(0);
+    },
   };
 }
 
@@ -148,9 +161,12 @@ function trianglesAtSides({ boundary: { owner, sides }, triangles }: WaysMesh): 
 
 function bestEnd(mesh: WaysMesh, found: WidestWays, at: TrianglesAtSides, side: number): End | null {
   const triangles = at.list.subarray(at.first[side]!, at.first[side + 1]!);
-  const first = roomiest(mesh, found, triangles);
-  if (first < 0 || found.width[first]! < 0) found.throughOutlines();
-  return roomiestPocket(mesh, found, triangles, side);
+  for (const least of [FIRST_LOOK, 0, WALL]) {
+    found.lookDownTo(least);
+    const end = roomiestPocket(mesh, found, triangles, side);
+    if (end && end.width >= least) return end;
+  }
+  return null;
 }
 
 /** The triangle with most room for a walker who has come there, as far as samples tell, or -1. */
@@ -182,7 +198,7 @@ function roomiestPocket(mesh: WaysMesh, found: WidestWays, pockets: Uint32Array,
     const room = Math.min(found.width[t]!, roomTouching(mesh, t, side));
     if (room > best.width) best = { triangle: t, width: room };
   }
-  return best;
+  return best.width > NOWHERE ? best : null;
 }
 
 function wayTo(
@@ -234,8 +250,7 @@ function narrowestOn(mesh: WaysMesh, found: WidestWays, end: End): Gap {
     const begin = found.begun.get(t);
     return begin ? told(mesh, begin) : roomIn(mesh, t);
   }
-  const pinch = pinchAt(mesh, narrowest);
-  if (pinch && pinch.width <= end.width + SAME_WIDTH) return gapAt(mesh, narrowest);
+  if (pinchThrough(mesh, narrowest) <= end.width + SAME_WIDTH) return gapAt(mesh, narrowest);
   // One of the two middles is narrower than anything between them.
   const beyond = triangleOf(mesh.halfedges[narrowest]!);
   return roomIn(mesh, roomAt(mesh, t) < roomAt(mesh, beyond) ? t : beyond);
@@ -245,7 +260,7 @@ function narrowestOn(mesh: WaysMesh, found: WidestWays, end: End): Gap {
 function pinchesOn(mesh: WaysMesh, found: WidestWays, end: End, width: number): Gap[] {
   const pinches: Gap[] = [];
   for (let edge = found.enteredBy[end.triangle]!; edge >= 0; edge = found.enteredBy[triangleOf(edge)]!) {
-    if (widthOfSamples(mesh, edge) === WALL || !pinchAt(mesh, edge)) continue;
+    if (widthOfSamples(mesh, edge) === WALL || pinchThrough(mesh, edge) === Infinity) continue;
     if (widthThrough(mesh, edge) >= width - SAME_LENGTH) continue;
     const gap = gapAt(mesh, edge);
     const last = pinches.at(-1);
