@@ -30,6 +30,8 @@ export function deltaOf(before: Garden | null, after: Garden): GardenDelta {
 /** @throws RangeError for a delta that starts from another garden */
 export function withDelta(before: Garden | null, delta: GardenDelta): Garden {
   const rest = delta.rest ?? before;
+  // The very same garden, so that all that is remembered about it holds.
+  if (before && !delta.rest && !delta.order && delta.changed.length === 0) return before;
   const order = delta.order ?? before?.items.map(({ id }) => id);
   if (!rest || !order) throw new RangeError("the first delta must tell of the whole garden");
   const byId = new Map([...(before?.items ?? []), ...delta.changed].map((item) => [item.id, item]));

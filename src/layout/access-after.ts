@@ -5,12 +5,14 @@ import type { Garden } from "../garden/garden.ts";
 import { limitsOf } from "../garden/limits.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { boxDistance, boxOf, gapBetween } from "../geometry/gap.ts";
-import type { Ring } from "../geometry/types.ts";
+import { boundsOf } from "../geometry/ring.ts";
+import type { Box, Ring } from "../geometry/types.ts";
+import { sureRoutes } from "./sure-routes.ts";
 
 /**
  * The ways of a garden in which some beds have been shifted. Routes take longest: those to beds that stay are taken
- * over from before the shift wherever no shifted bed has come to stand on them. (Such a route may have become shorter,
- * never longer.)
+ * over from before the shift wherever no shifted bed has come to stand on them, and others are as short as is allowed
+ * wherever that is seen at once. (Such a route may not be the shortest; one that is too long is.)
  *
  * @param before ways of the garden before the shift
  */
@@ -18,6 +20,10 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
   const found = access(after);
   const outlines = after.items.filter(({ id }) => shifted.has(id)).map(outlineOfShifted);
   const half = limitsOf(after).standingRoom / 2;
+  const sure = sureRoutes(after, before, (route, room) => isClearOf(route, outlines, room));
+  const beds = new Map(
+    after.items.flatMap((item) => (item.kind === "bed" ? [[item.id, item] as const] : [])),
+  );
   const earlier = new Map(before.beds.map((bed) => [bed.id, bed]));
   return {
     get freeGround() {
@@ -29,8 +35,9 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
       const was = shifted.has(bed.id) ? undefined : earlier.get(bed.id);
       const kept = (route: (of: BedAccess) => Route | null, room: number) => {
         const known = was ? route(was) : null;
-        return known && isClearOf(known, outlines, room) ? known : route(bed);
+        return known && isClearOf(known, outlines, room) ? known : null;
       };
+      const own = beds.get(bed.id)!;
       // Field by field: spreading would set the search for its routes going.
       return {
         id: bed.id,
@@ -43,10 +50,10 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
         fromGate: bed.fromGate,
         fromDoor: bed.fromDoor,
         get kitchen() {
-          return kept(({ kitchen }) => kitchen, half);
+          return kept(({ kitchen }) => kitchen, half) ?? sure.kitchen(own) ?? bed.kitchen;
         },
         get hose() {
-          return kept(({ hose }) => hose, HOSE);
+          return kept(({ hose }) => hose, HOSE) ?? sure.hose(own) ?? bed.hose;
         },
       };
     }),
@@ -60,11 +67,22 @@ const outlineOfShifted = (item: Garden["items"][number]): Ring =>
   item.kind === "bed" || item.kind === "shed" ? outlineOf(item) : [item.at];
 
 /** Whether no outline comes within `room` mm of a route. */
-function isClearOf({ points }: Route, outlines: readonly Ring[], room: number): boolean {
-  return points.slice(1).every((to, i) => {
-    const leg: Ring = [points[i]!, to];
-    return outlines.every(
-      (outline) => boxDistance(boxOf(leg), boxOf(outline)) >= room || gapBetween(leg, outline).width >= room,
+function isClearOf(route: Route, outlines: readonly Ring[], room: number): boolean {
+  const near = outlines.filter((outline) => boxDistance(boxAbout(route), boxOf(outline)) < room);
+  if (near.length === 0) return true;
+  return route.points.slice(1).every((to, i) => {
+    const leg: Ring = [route.points[i]!, to];
+    const box = boundsOf(leg);
+    return near.every(
+      (outline) => boxDistance(box, boxOf(outline)) >= room || gapBetween(leg, outline).width >= room,
     );
   });
+}
+
+const boxes = new WeakMap<Route, Box>();
+
+function boxAbout(route: Route): Box {
+  const box = boxes.get(route) ?? boundsOf(route.points);
+  boxes.set(route, box);
+  return box;
 }

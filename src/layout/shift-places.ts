@@ -1,49 +1,66 @@
 import Flatbush from "flatbush";
+import { boxOf } from "../geometry/gap.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import { nearestOnSegment } from "../geometry/segment.ts";
 import type { Point, Ring } from "../geometry/types.ts";
-import { SAME_LENGTH } from "../units/length.ts";
 import type { Curves } from "./shift-curves.ts";
+import type { ShiftGround } from "./shift-ground.ts";
+
+/** Shifts longer than `inner` mm and no longer than `far` mm. */
+export interface Belt {
+  readonly inner: number;
+  readonly far: number;
+}
 
 /**
  * The shifts at which a smallest shift can lie, the shortest first: of all shifts between which nothing changes, the
- * shortest is where a curve comes nearest to no shift at all, or where two curves cross.
- * @param far no longer than this, mm
+ * shortest is where a curve comes nearest to no shift at all, or where two curves cross. Only those that may stand.
+ *
+ * Each side is first cut down to what of it may be stood on: in a full yard that leaves little, and few crossings.
  */
-export function placesOn(curves: Curves, far: number): Point[] {
+export function placesOn(curves: Curves, ground: ShiftGround, belt: Belt): Point[] {
   const rings = [
-    ...curves.forbidden,
+    ...curves.forbidden.map(({ ring }) => ring),
     ...curves.gaps.flatMap(({ joint, path }) => [...joint, ...path]),
     ...curves.others,
   ];
-  const sides = rings.flatMap((ring, of) => sidesNear(ring, of, far));
-  const found = [...rings.flatMap(nearestOn), ...crossingsOf(sides)];
-  return withoutTwins(found.filter((at) => Math.hypot(...at) <= far).sort(byLength));
+  const near = rings.filter((ring) => isInBelt(ring, belt));
+  const pieces = near.flatMap((ring, of) => sidesNear(ring, of, belt).flatMap(freePieces(ground)));
+  const found = [...near.flatMap((ring) => nearestOn(ring)), ...crossingsOf(pieces)];
+  return withoutTwins(sorted(found, belt)).filter(ground.mayStand);
 }
 
 /**
  * Shifts that lay a thing along another, close by close: how much soil is within reach changes as one is slid along the
  * other, without any curve being crossed.
- * @param far no longer than this, mm
  */
-export function slidesOn({ gaps }: Curves, far: number): Point[] {
-  const every = Math.max(CLOSE, far / SLIDES);
-  const sides = gaps.flatMap(({ joint }, of) => joint.flatMap((ring) => sidesNear(ring, of, far)));
-  const found = sides.flatMap(({ from, to }): Point[] => {
+export function slidesOn({ gaps }: Curves, ground: ShiftGround, belt: Belt): Point[] {
+  const every = Math.max(CLOSE, belt.far / SLIDES);
+  const rings = gaps.flatMap(({ joint }) => joint).filter((ring) => isInBelt(ring, belt));
+  const sides = rings.flatMap((ring, of) => sidesNear(ring, of, belt));
+  const found = sides.flatMap(freePieces(ground)).flatMap(({ from, to }): Point[] => {
     const parts = Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / every);
-    return Array.from({ length: parts }, (_, i) => {
-      const share = (i + 0.5) / parts;
-      return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
-    });
+    return Array.from({ length: parts }, (_, i) => along(from, to, (i + 0.5) / parts));
   });
-  return found.filter((at) => Math.hypot(...at) <= far).sort(byLength);
+  return sorted(found, belt).filter(ground.mayStand);
 }
 
 /** How close by each other slides are, mm, and how many of them to a long way. */
 const CLOSE = 30;
 const SLIDES = 20;
 
-const byLength = (a: Point, b: Point): number => Math.hypot(...a) - Math.hypot(...b);
+function sorted(places: readonly Point[], { inner, far }: Belt): Point[] {
+  const measured = places.map((at) => ({ at, length: Math.hypot(at[0], at[1]) }));
+  return measured
+    .filter(({ length }) => length >= inner && length <= far)
+    .sort((a, b) => a.length - b.length)
+    .map(({ at }) => at);
+}
+
+const along = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [
+  ax + share * (bx - ax),
+  ay + share * (by - ay),
+];
 
 interface Side {
   readonly from: Point;
@@ -52,15 +69,31 @@ interface Side {
   readonly of: number;
 }
 
-function sidesNear(ring: Ring, of: number, far: number): Side[] {
+/** Whether some of a ring can lie in a belt, judged by its bounds. */
+function isInBelt(ring: Ring, { inner, far }: Belt): boolean {
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  const nearest = Math.hypot(Math.max(0, minX, -maxX), Math.max(0, minY, -maxY));
+  const farthest = Math.hypot(Math.max(-minX, maxX), Math.max(-minY, maxY));
+  return nearest <= far && farthest >= inner;
+}
+
+function sidesNear(ring: Ring, of: number, { inner, far }: Belt): Side[] {
   return ring.flatMap((from, i) => {
     const to = ring[(i + 1) % ring.length]!;
+    if (Math.hypot(from[0], from[1]) < inner && Math.hypot(to[0], to[1]) < inner) return [];
     const near = nearestOnSegment(NO_SHIFT, from, to);
-    return Math.hypot(...near) <= far ? [{ from, to, of }] : [];
+    return Math.hypot(near[0], near[1]) <= far ? [{ from, to, of }] : [];
   });
 }
 
 const NO_SHIFT: Point = [0, 0];
+
+const freePieces =
+  (ground: ShiftGround) =>
+  ({ from, to, of }: Side): Side[] =>
+    ground
+      .freeParts(from, to)
+      .map(([start, end]) => ({ from: along(from, to, start), to: along(from, to, end), of }));
 
 /** Where a ring, followed round, comes nearest to no shift: within a side, or at a corner if both its sides agree. */
 function nearestOn(ring: Ring): Point[] {
@@ -103,41 +136,12 @@ function crossing(a: Side, b: Side): [Point] | null {
 /** Nearer to each other than this two shifts are one, mm. */
 const TWINS = 0.1;
 
-function withoutTwins(sorted: readonly Point[]): Point[] {
+function withoutTwins(places: readonly Point[]): Point[] {
   const seen = new Set<string>();
-  return sorted.filter(([x, y]) => {
+  return places.filter(([x, y]) => {
     const key = `${Math.round(x / TWINS)} ${Math.round(y / TWINS)}`;
     if (seen.has(key)) return false;
     seen.add(key);
     return true;
   });
-}
-
-/** A quick look at whether a shift can stand well at all: most cannot, and need not be tried. */
-export function mayStand(curves: Curves, by: Point): boolean {
-  if (curves.forbidden.some((ring) => isDeepIn(ring, by))) return false;
-  let isNarrow = false;
-  for (const { joint, path } of curves.gaps) {
-    // What is joined to the bed may fill the gap to something behind it; then a closer look is needed.
-    if (joint.some((ring) => isIn(ring, by, -SLACK))) return true;
-    isNarrow ||= path.some((ring) => isDeepIn(ring, by));
-  }
-  return !isNarrow;
-}
-
-/** Chords stand off from the round by up to 1.2 mm at 36 in; rules allow half a millimetre. */
-const SLACK = SAME_LENGTH + 1.5;
-const isDeepIn = (ring: Ring, by: Point): boolean => isIn(ring, by, SLACK);
-
-/** Whether a point lies in a clockwise convex ring, by at least so many mm. */
-function isIn(ring: Ring, [x, y]: Point, by: number): boolean {
-  let [ax, ay] = ring.at(-1)!;
-  for (const [bx, by2] of ring) {
-    const [ux, uy] = [bx - ax, by2 - ay];
-    const inside = ux * (y - ay) - uy * (x - ax);
-    const length = Math.hypot(ux, uy);
-    if (length > 0 && inside < by * length) return false;
-    [ax, ay] = [bx, by2];
-  }
-  return true;
 }

@@ -4,11 +4,12 @@ import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
-import { scale, subtract } from "../geometry/vector.ts";
 import type { Snag } from "../rules/rule.ts";
-import { type Curves, curvesOf } from "./shift-curves.ts";
-import { mayStand, placesOn, slidesOn } from "./shift-places.ts";
+import { type Curves, curvesOf, PLACE_RULES, withoutRule } from "./shift-curves.ts";
+import { type ShiftGround, shiftGround } from "./shift-ground.ts";
+import { type Belt, placesOn, slidesOn } from "./shift-places.ts";
 import { routeCurves } from "./shift-routes.ts";
+import { type Failed, shortened } from "./shift-shorter.ts";
 import { type Trial, trialOf } from "./shift-trial.ts";
 
 /** One move over the plan that puts some beds in order. */
@@ -19,7 +20,7 @@ export interface Shift {
   readonly clears: readonly string[];
 }
 
-/** What stands in the way of every shift: at the shortest that comes nearest to being one. */
+/** What stands in the way of every shift. */
 export interface InTheWay {
   readonly rule: string;
   readonly title: string;
@@ -28,7 +29,16 @@ export interface InTheWay {
 export type ShiftSearch =
   | { readonly found: "shift"; readonly shift: Shift }
   | { readonly found: "nothing to clear" }
-  | { readonly found: "no shift"; readonly inTheWay: InTheWay };
+  | {
+      readonly found: "no shift";
+      readonly inTheWay: InTheWay;
+      /**
+       * True where it is certain that there is none: nowhere in the yard is a place that is free, off what is kept
+       * clear, and a joint or a path away from everything. False where there are such places, but at all that were
+       * looked at something else is wrong: ways, routes or reach, which change from place to place.
+       */
+      readonly proven: boolean;
+    };
 
 /**
  * The smallest shift of some beds and sheds, all by as much, that clears every must-fix and should-fix snag of position
@@ -61,9 +71,10 @@ export function searchShift(
   const { toClear } = trial;
   if (toClear.length === 0) return { found: "nothing to clear" };
   const between = toClear.find((snag) => isBetween(snag, shifted));
-  if (between) return { found: "no shift", inTheWay: wayOf(between) };
+  if (between) return { found: "no shift", inTheWay: wayOf(between), proven: true };
   const found = nearestSound(garden, shifted, trial);
-  if ("inTheWay" in found) return { found: "no shift", inTheWay: wayOf(found.inTheWay) };
+  if ("inTheWay" in found)
+    return { found: "no shift", inTheWay: wayOf(found.inTheWay), proven: found.proven };
   return { found: "shift", shift: { by: found.by, clears: toClear.map(({ key }) => key) } };
 }
 
@@ -83,29 +94,33 @@ const isBetween = ({ rule, itemIds }: Snag, shifted: ReadonlySet<ItemId>): boole
 
 const wayOf = ({ rule, title }: Snag): InTheWay => ({ rule, title });
 
-type Found = { readonly by: Point } | { readonly inTheWay: Snag };
+type Found = { readonly by: Point } | { readonly inTheWay: Snag; readonly proven: boolean };
 
 /** Most shifts are small, and the wider the search, the more there is to look at: it goes out by and by, mm. */
-const RADII = [300, 600, 1000, 1500, 2250, 3400, 5000, 7500];
+const RADII = [300, 600, 1000, 1500, 2250, 3400, 5000, 7500, 11_000];
 /** So many shifts that stand well are tried before the search gives up; looking at ways and routes takes longest. */
-const MOST_TRIED = 240;
+const MOST_TRIED = 600;
 const MOST_WAYS = 40;
 
 const isSpent = (failed: readonly Failed[]): boolean =>
-  failed.length >= MOST_TRIED ||
-  failed.filter(({ snag }) => snag.rule !== "unreachable-soil").length >= MOST_WAYS;
+  failed.length >= MOST_TRIED || failed.filter(({ why }) => why === "ways").length >= MOST_WAYS;
 
 function nearestSound(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial): Found {
   const most = farthestShift(garden, ids);
   const failed: Failed[] = [];
+  const seen: Reach["seen"] = { nearest: null };
   let inner = 0;
   for (const far of [...RADII.filter((radius) => radius < most), most]) {
-    const by = nearestWithin(garden, ids, trial, { inner, far, failed });
-    if (by) return { by: shortened(trial, by, failed) };
+    const by = nearestWithin(garden, ids, trial, { inner, far, failed, seen });
+    if (by) return { by: shortened(garden, ids, trial, { found: by, failed }) };
     if (isSpent(failed)) break;
     inner = far;
   }
-  return { inTheWay: commonest(failed) ?? farthestOff(trial.toClear) };
+  if (seen.nearest) {
+    const inTheWay = commonest(trial, failed) ?? trial.at(seen.nearest).wrongPlace();
+    return { inTheWay: inTheWay ?? farthestOff(trial.toClear), proven: false };
+  }
+  return { inTheWay: limitInTheWay(garden, ids, trial, most) ?? farthestOff(trial.toClear), proven: true };
 }
 
 /** Where there is no place to stand at all: the snag that takes the longest way to be clear of. */
@@ -114,16 +129,10 @@ function farthestOff(snags: readonly Snag[]): Snag {
   return snags.toSorted((a, b) => off(b) - off(a))[0]!;
 }
 
-/** A shift after which the beds stand well, but something is wrong with ways. */
-interface Failed {
-  readonly by: Point;
-  readonly snag: Snag;
-}
-
-interface Reach {
-  readonly inner: number;
-  readonly far: number;
+interface Reach extends Belt {
   readonly failed: Failed[];
+  /** The nearest shift that stands well as far as one can tell from the shift alone; null as long as none was met. */
+  readonly seen: { nearest: Point | null };
 }
 
 const ROUTE_RULES: ReadonlySet<string> = new Set(["long-walk", "long-hose"]);
@@ -133,14 +142,15 @@ const MOST_TURNS = 3;
 function nearestWithin(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial, reach: Reach): Point | null {
   const { far, failed } = reach;
   let curves = curvesOf(garden, ids, far);
+  const ground = shiftGround(curves);
   if (trial.toClear.some(({ rule }) => ROUTE_RULES.has(rule)))
     curves = withRoutes(curves, garden, ids, trial, [0, 0]);
   for (let turns = 0; turns <= MOST_TURNS; turns++) {
     const tried = failed.length;
-    const straight = firstSound(placesOn(curves, far), curves, trial, reach);
-    const by = slidShorter(straight, tried, curves, trial, reach);
+    const straight = firstSound(placesOn(curves, ground, reach), trial, reach);
+    const by = slidShorter(straight, tried, { curves, ground }, trial, reach);
     if (by || isSpent(failed)) return by;
-    const long = failed.slice(tried).find(({ snag }) => ROUTE_RULES.has(snag.rule));
+    const long = failed.slice(tried).find(({ snag }) => snag && ROUTE_RULES.has(snag.rule));
     if (!long) return null;
     curves = withRoutes(curves, garden, ids, trial, long.by);
   }
@@ -151,13 +161,13 @@ function nearestWithin(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial, r
 function slidShorter(
   found: Point | null,
   since: number,
-  curves: Curves,
+  { curves, ground }: { readonly curves: Curves; readonly ground: ShiftGround },
   trial: Trial,
   reach: Reach,
 ): Point | null {
-  if (!reach.failed.slice(since).some(({ snag }) => snag.rule === "unreachable-soil")) return found;
-  const far = found ? Math.hypot(...found) : reach.far;
-  return firstSound(slidesOn(curves, far), curves, trial, reach) ?? found;
+  if (!reach.failed.slice(since).some(({ why }) => why === "reach")) return found;
+  const belt = { inner: reach.inner, far: found ? Math.hypot(...found) : reach.far };
+  return firstSound(slidesOn(curves, ground, belt), trial, reach) ?? found;
 }
 
 function withRoutes(
@@ -171,64 +181,51 @@ function withRoutes(
   return { ...curves, others: [...curves.others, ...rings] };
 }
 
-function firstSound(
-  places: readonly Point[],
-  curves: Curves,
-  trial: Trial,
-  { inner, failed }: Reach,
-): Point | null {
+function firstSound(places: readonly Point[], trial: Trial, { failed, seen }: Reach): Point | null {
   const known = new Set(failed.map(({ by }) => by.join()));
   for (const by of places) {
-    if (Math.hypot(...by) < inner || known.has(by.join()) || !mayStand(curves, by)) continue;
+    seen.nearest ??= by;
+    if (known.has(by.join())) continue;
     const tried = trial.at(by);
-    if (tried.wrongPlace()) continue;
-    const snag = tried.wrongReach() ?? tried.wrongWays();
-    if (!snag) return by;
-    failed.push({ by, snag });
+    if (tried.hasNarrowGap()) continue;
+    if (tried.losesReach()) failed.push({ by, why: "reach", snag: null });
+    else if (tried.isShutOff()) failed.push({ by, why: "shut off", snag: null });
+    else {
+      const snag = tried.wrongWidths() ?? tried.wrong();
+      if (!snag) return by;
+      failed.push({ by, why: "ways", snag });
+    }
     if (isSpent(failed)) return null;
   }
   return null;
 }
 
-/** Shorter by less than this is no matter, mm. */
-const CLOSE_ENOUGH = 1;
-/** Of the shorter shifts that did not do, so many are gone towards. */
-const MOST_TOWARDS = 3;
-
-/**
- * How much soil is within reach, and how long a route is, changes between curves too. From a shift that does, one goes
- * towards the shorter ones that did not, for as long as it does.
- */
-function shortened(trial: Trial, found: Point, failed: readonly Failed[]): Point {
-  const shorter = failed.filter(({ by }) => Math.hypot(...by) < Math.hypot(...found) - CLOSE_ENOUGH);
-  const near = shorter.toSorted((a, b) => apart(a.by, found) - apart(b.by, found)).slice(0, MOST_TOWARDS);
-  const better = near.map(({ by }) => lastSound(trial, found, by));
-  return [found, ...better].sort((a, b) => Math.hypot(...a) - Math.hypot(...b))[0]!;
-}
-
-const apart = (a: Point, b: Point): number => Math.hypot(...subtract(a, b));
-
-function lastSound(trial: Trial, sound: Point, unsound: Point): Point {
-  let [good, bad] = [sound, unsound];
-  while (apart(good, bad) > CLOSE_ENOUGH) {
-    const middle = scale([good[0] + bad[0], good[1] + bad[1]], 1 / 2);
-    const tried = trial.at(middle);
-    if (tried.wrongPlace() || tried.wrongReach() || tried.wrongWays()) bad = middle;
-    else good = middle;
-  }
-  return good;
-}
-
-/** What was wrong with most of the shifts that came near. */
-function commonest(failed: readonly Failed[]): Snag | null {
+/** What was wrong with most of the shifts that came near: of those nearest to none, as long as a look takes. */
+function commonest(trial: Trial, failed: readonly Failed[]): Snag | null {
+  const told = failed
+    .toSorted((a, b) => Math.hypot(...a.by) - Math.hypot(...b.by))
+    .slice(0, MOST_TOLD)
+    .flatMap(({ by, snag }) => snag ?? trial.at(by).wrongPlace() ?? trial.at(by).wrongWidths() ?? []);
   const counts = new Map<string, number>();
-  for (const { snag } of failed) counts.set(snag.key, (counts.get(snag.key) ?? 0) + 1);
-  const [most] = [...failed].sort(
-    (a, b) =>
-      (counts.get(b.snag.key) ?? 0) - (counts.get(a.snag.key) ?? 0) ||
-      Math.hypot(...a.by) - Math.hypot(...b.by),
-  );
-  return most?.snag ?? null;
+  for (const { key } of told) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return told.toSorted((a, b) => counts.get(b.key)! - counts.get(a.key)!)[0] ?? null;
+}
+
+const MOST_TOLD = 12;
+
+/** The one limit but for which there would be a place, as it is missed at the nearest such place. */
+function limitInTheWay(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial, far: number): Snag | null {
+  const curves = curvesOf(garden, ids, far);
+  for (const rule of PLACE_RULES) {
+    const without = withoutRule(curves, rule);
+    const ground = shiftGround(without);
+    const places = ground.mayStand([0, 0]) ? [[0, 0] as Point] : placesOn(without, ground, { inner: 0, far });
+    for (const by of places.slice(0, MOST_TOLD)) {
+      const snag = trial.at(by).wrongPlace();
+      if (snag?.rule === rule) return snag;
+    }
+  }
+  return null;
 }
 
 /** Farther than this a shift puts the beds out of the yard, mm. */

@@ -1,4 +1,5 @@
 import { gapsOf } from "../access/gaps.ts";
+import { narrowGapsFrom } from "../access/narrow-gaps.ts";
 import { once } from "../access/once.ts";
 import { bedReach } from "../access/reach.ts";
 import type { Access } from "../access/types.ts";
@@ -19,6 +20,8 @@ import { wishesOf } from "../rules/sound-change.ts";
 import { unreachableSoil } from "../rules/unreachable-soil.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import { accessAfter } from "./access-after.ts";
+import { farthestSoil } from "./farthest-soil.ts";
+import { gettingTo } from "./getting-to.ts";
 import { POSITION_RULES } from "./position-rules.ts";
 
 /** Trying shifts of some beds, all by as much. */
@@ -30,12 +33,18 @@ export interface Trial {
 
 /** The garden after one shift. What is asked later takes longer. */
 export interface Tried {
-  /** What is wrong with the gaps beside the beds and with what they stand in or near; null where nothing is. */
+  /** Whether a gap beside the beds is neither a joint nor a path. */
+  readonly hasNarrowGap: () => boolean;
+  /** Whether soil is out of reach that was not, as far as one can tell without knowing the ways. */
+  readonly losesReach: () => boolean;
+  /** Whether no way to the beds is wide enough for sure, whatever they themselves leave of it. */
+  readonly isShutOff: () => boolean;
+  /** What is wrong with the widths of ways; null where nothing is. */
+  readonly wrongWidths: () => Snag | null;
+  /** What is wrong at all. */
+  readonly wrong: () => Snag | null;
+  /** What is wrong with gaps, with what is stood in or near, and with reach: why it was turned down unseen. */
   readonly wrongPlace: () => Snag | null;
-  /** What soil is out of reach, as far as one can tell without knowing the ways. */
-  readonly wrongReach: () => Snag | null;
-  /** What is wrong with ways and routes. */
-  readonly wrongWays: () => Snag | null;
   readonly access: () => Access;
 }
 
@@ -55,33 +64,59 @@ export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access)
     isOfPosition(snag, ids) &&
     !(snag.rule === "unreachable-soil" && snag.itemIds.every((id) => tooWide.has(id)));
   const ways = waysOf(garden);
-  const shifted = (by: Point) =>
-    applyOps(
-      garden,
-      [...ids].map((id) => ({ op: "move" as const, id, by })),
-    );
+  const wishes = wishesOf(garden);
+  const mayBeGotTo = gettingTo(garden, ids);
+  const reached = mostReach(known, ids, tooWide, wishes.reach);
   return {
     toClear: before.filter(isTheirs),
     at: (by) => {
-      const after = shifted(by);
-      const found = once(() => accessAfter(after, known, ids));
+      const after = once(() => shifted(garden, ids, by));
+      const found = once(() => accessAfter(after(), known, ids));
       const isWrong = (snag: Snag) =>
         isToFix(snag) &&
         (isTheirs(snag) ||
-          (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysOf(after)) : isNew(snag, before)));
+          (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysOf(after())) : isNew(snag, before)));
       const wrong = (rules: readonly Rule[], access?: Access) =>
-        checkGarden(after, access && { access }, rules, "look").find(isWrong) ?? null;
+        checkGarden(after(), access && { access }, rules, "look").find(isWrong) ?? null;
+      const wrongPlace = () => wrong([narrowPath], gapsAlone(after())) ?? wrong(OF_PLACE);
+      const wrongWidths = () => wrong([sealedOffBed, narrowMainWay], waysAlone(after()));
       return {
-        wrongPlace: () => wrong([narrowPath], gapsAlone(after)) ?? wrong(OF_PLACE),
-        wrongReach: () => wrong([unreachableSoil], reachAlone(after)),
-        wrongWays: () =>
-          wrong([sealedOffBed, narrowMainWay], waysAlone(after)) ??
-          wrong(OF_WAYS, found()) ??
-          wrong(OF_ROUTES, found()),
+        hasNarrowGap: () =>
+          [...ids].some((id) => isBed(garden, id) && narrowGapsFrom(id, after(), wishes).length > 0),
+        losesReach: () =>
+          bedsOf(after()).some((bed) => farthestSoil(bed, after(), wishes.room) > (reached.get(bed.id) ?? 0)),
+        isShutOff: () => bedsOf(after()).some((bed) => ids.has(bed.id) && !mayBeGotTo(bed, after())),
+        wrongWidths,
+        wrong: () => wrongPlace() ?? wrongWidths() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()),
+        wrongPlace: () => wrongPlace() ?? wrong([unreachableSoil], reachAlone(after())),
         access: found,
       };
     },
   };
+}
+
+const shifted = (garden: Garden, ids: ReadonlySet<ItemId>, by: Point): Garden =>
+  applyOps(
+    garden,
+    [...ids].map((id) => ({ op: "move" as const, id, by })),
+  );
+
+const isBed = ({ items }: Garden, id: ItemId): boolean =>
+  items.some((item) => item.id === id && item.kind === "bed");
+
+/** How far the farthest soil of each bed may be from where one can be: no farther than now, or than reach. */
+function mostReach(
+  { beds }: Access,
+  ids: ReadonlySet<ItemId>,
+  tooWide: ReadonlySet<ItemId>,
+  reach: number,
+): ReadonlyMap<ItemId, number> {
+  return new Map(
+    beds.map(({ id, farthest }) => {
+      const may = ids.has(id) && !tooWide.has(id) ? reach : Math.max(reach, farthest.distance);
+      return [id, may + SAME_LENGTH];
+    }),
+  );
 }
 
 const NOTHING: Access = { freeGround: [], gaps: [], beds: [], wheelchair: null };

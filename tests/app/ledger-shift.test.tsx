@@ -63,13 +63,27 @@ describe("shift to clear, of the snag that is looked at", () => {
   it("says honestly which limit is in the way where no shift does it", async () => {
     search.mockResolvedValue({
       found: "no shift",
+      inTheWay: { rule: "sealed-off-bed", title: "No way to Roots" },
+      proven: false,
+    });
+    render(<Ledger />);
+    await lookAt();
+    expect(
+      await screen.findByText("No shift of Roots was found that clears it. In the way: No way to Roots."),
+    ).toBeTruthy();
+  });
+
+  it("says so where it is certain that the yard has no place for it", async () => {
+    search.mockResolvedValue({
+      found: "no shift",
       inTheWay: { rule: "outside-yard", title: "Roots: 3 in outside the yard" },
+      proven: true,
     });
     render(<Ledger />);
     await lookAt();
     expect(
       await screen.findByText(
-        "No shift of Roots was found that clears it. In the way: Roots: 3 in outside the yard.",
+        "No shift of Roots clears it: the yard has no such place. In the way: Roots: 3 in outside the yard.",
       ),
     ).toBeTruthy();
   });

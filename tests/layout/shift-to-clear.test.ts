@@ -183,6 +183,7 @@ describe("no shift", () => {
   it("parts two beds that are moved together: the gap between them is in the way", () => {
     const garden = kneeling(beans, salads(1100 + 500));
     expect(whyNoShift(garden, ["salads", "beans"])?.rule).toBe("narrow-path");
+    expect(searchShift(garden, ["salads", "beans"])).toMatchObject({ proven: true });
   });
 
   it("does it where the yard is full of a walnut's roots, and it says so", () => {
@@ -196,6 +197,7 @@ describe("no shift", () => {
     const garden = gardenWith({ yard }, walnut, bed("salads", { x: 3000, y: 5000, w: 1000, h: 2400 }));
     expect(shiftToClear(garden, ["salads"])).toBeNull();
     expect(whyNoShift(garden, ["salads"])?.rule).toBe("near-walnut");
+    expect(searchShift(garden, ["salads"])).toMatchObject({ proven: true });
   });
 
   it("does it in a yard smaller than the bed", () => {
@@ -207,6 +209,63 @@ describe("no shift", () => {
     ];
     const garden = gardenWith({ yard }, bed("salads", { x: 100, y: 100 }));
     expect(whyNoShift(garden, ["salads"])?.rule).toBe("outside-yard");
+  });
+
+  it("is proven where neither side of an alley leaves a path, and the path that is missing is named", () => {
+    const yard: Point[] = [
+      [-3000, 0],
+      [5000, 0],
+      [5000, 6000],
+      [-3000, 6000],
+    ];
+    // 600 mm beside the bed in all: short of a path, and too much for a joint and nothing.
+    const garden = gardenWith(
+      { yard, gardener: { kneeling: true, barrow: false } },
+      house("left", { x: -3000, y: 0, w: 3000, h: 6000 }),
+      house("right", { x: 2000, y: 0, w: 3000, h: 6000 }),
+      bed("salads", { x: 250, y: 1500, w: 1400, h: 3000, name: "Salads" }),
+    );
+    expect(searchShift(garden, ["salads"])).toMatchObject({
+      found: "no shift",
+      proven: true,
+      inTheWay: { rule: "narrow-path" },
+    });
+  });
+
+  it("is not proven where there is room for a joint and a path, but reach from one side is too short", () => {
+    const yard: Point[] = [
+      [-3000, 0],
+      [5000, 0],
+      [5000, 6000],
+      [-3000, 6000],
+    ];
+    const garden = gardenWith(
+      { yard, gardener: { kneeling: true, barrow: false } },
+      house("left", { x: -3000, y: 0, w: 3000, h: 6000 }),
+      house("right", { x: 1790, y: 0, w: 3210, h: 6000 }),
+      bed("salads", { x: 250, y: 1500, w: 1170, h: 3000, name: "Salads" }),
+    );
+    // 620 mm in all: 10 on one side and a path on the other, from which 24 in of the 46 can be reached.
+    expect(searchShift(garden, ["salads"])).toMatchObject({ found: "no shift", proven: false });
+  });
+
+  it("is only not found where there are places, but no way to any of them", () => {
+    const yard: Point[] = [
+      [0, 0],
+      [5000, 0],
+      [5000, 6000],
+      [0, 6000],
+    ];
+    const garden = gardenWith(
+      { yard, gardener: { kneeling: true, barrow: false } },
+      gate("gate", { at: [0, -9000], width: 1100 }),
+      bed("salads", { x: 2000, y: 1500, w: 1000, h: 2400, name: "Salads" }),
+    );
+    expect(searchShift(garden, ["salads"])).toMatchObject({
+      found: "no shift",
+      proven: false,
+      inTheWay: { rule: "sealed-off-bed" },
+    });
   });
 
   it("is looked for of what is not there, or is not the gardener's to shift", () => {

@@ -30,7 +30,10 @@ export function ShiftToClear({ snag, ...hands }: Props) {
   if (found.found === "no shift") {
     return (
       <p className="quiet">
-        No shift of {nameOf(bed)} was found that clears it. In the way: {found.inTheWay.title}.
+        {found.proven
+          ? `No shift of ${nameOf(bed)} clears it: the yard has no such place.`
+          : `No shift of ${nameOf(bed)} was found that clears it.`}{" "}
+        In the way: {found.inTheWay.title}.
       </p>
     );
   }

@@ -1,0 +1,86 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Garden } from "../garden/garden.ts";
+import type { Point } from "../geometry/types.ts";
+import { scale, subtract } from "../geometry/vector.ts";
+import type { Snag } from "../rules/rule.ts";
+import { curvesOf } from "./shift-curves.ts";
+import { shiftGround } from "./shift-ground.ts";
+import type { Trial, Tried } from "./shift-trial.ts";
+
+/** A shift after which the beds stand well, but something is wrong with reach or ways. */
+export interface Failed {
+  readonly by: Point;
+  readonly why: "reach" | "shut off" | "ways";
+  /** Told where it had to be worked out in any case. */
+  readonly snag: Snag | null;
+}
+
+/** Shorter by less than this is no matter, mm. */
+const CLOSE_ENOUGH = 1;
+/** Of the shorter shifts that did not do, so many of the nearest are gone towards, and so many times over. */
+const MOST_TOWARDS = 3;
+const MOST_ROUNDS = 4;
+
+/**
+ * How much soil is within reach, how wide the ways of others are and how long a route is changes between curves too. From
+ * a shift that does, one goes towards the shorter ones that did not, for as long as it does; and on from there.
+ */
+export function shortened(
+  garden: Garden,
+  ids: ReadonlySet<ItemId>,
+  trial: Trial,
+  { found, failed }: { readonly found: Point; readonly failed: readonly Failed[] },
+): Point {
+  if (!failed.some(({ by }) => isShorter(by, found))) return found;
+  const { mayStand } = shiftGround(curvesOf(garden, ids, Math.hypot(...found)));
+  const seen = new Set<Failed>();
+  let best = found;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const from = best;
+    const near = failed
+      .filter((other) => isShorter(other.by, from) && !seen.has(other))
+      .sort((a, b) => apart(a.by, from) - apart(b.by, from));
+    for (const other of near.slice(0, MOST_TOWARDS)) {
+      seen.add(other);
+      if (!isShorter(other.by, best)) continue;
+      const better = lastSound(trial, from, other, mayStand);
+      if (isShorter(better, best)) best = better;
+    }
+    if (best === from) break;
+  }
+  return best;
+}
+
+const isShorter = (by: Point, than: Point): boolean => Math.hypot(...by) < Math.hypot(...than) - CLOSE_ENOUGH;
+const apart = (a: Point, b: Point): number => Math.hypot(...subtract(a, b));
+
+/** As far as the test says it does that told the other did not; where others say it does not there, as far as all do. */
+function lastSound(
+  trial: Trial,
+  sound: Point,
+  { by, why, snag }: Failed,
+  mayStand: (by: Point) => boolean,
+): Point {
+  const isQuick = (at: Point) => mayStand(at) && !fails(trial.at(at));
+  const isWhole = (at: Point) => isQuick(at) && trial.at(at).wrong() === null;
+  if (why === "ways" && !WIDTH_RULES.has(snag?.rule ?? "")) return lastOf(isWhole, sound, by);
+  const isLikely = (at: Point) => isQuick(at) && (why !== "ways" || trial.at(at).wrongWidths() === null);
+  const likely = lastOf(isLikely, sound, by);
+  if (likely === sound || trial.at(likely).wrong() === null) return likely;
+  return lastOf(isWhole, sound, likely);
+}
+
+const WIDTH_RULES: ReadonlySet<string> = new Set(["sealed-off-bed", "narrow-main-way"]);
+
+/** Whether one of the quick tests says already that a shift does not do. */
+const fails = (tried: Tried): boolean => tried.hasNarrowGap() || tried.losesReach() || tried.isShutOff();
+
+function lastOf(isGood: (by: Point) => boolean, sound: Point, unsound: Point): Point {
+  let [good, bad] = [sound, unsound];
+  while (apart(good, bad) > CLOSE_ENOUGH) {
+    const middle = scale([good[0] + bad[0], good[1] + bad[1]], 1 / 2);
+    if (isGood(middle)) good = middle;
+    else bad = middle;
+  }
+  return good;
+}
