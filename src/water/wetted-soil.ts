@@ -62,5 +62,5 @@ function drying(total: number, ready: number, everyDays: number, et0: number): n
   if (everyDays <= readyDays) return WET_SURFACE;
   const left = total - ready;
   const slowed = Math.exp((-(everyDays - readyDays) * rate * (1 + ready / left)) / total);
-  return Math.min(WET_SURFACE, (total - left * slowed) / (everyDays * et0));
+  return (total - left * slowed) / (everyDays * et0);
 }

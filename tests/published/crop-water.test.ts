@@ -80,6 +80,14 @@ describe("crop coefficients, heights, easy share and root zones", () => {
     expect(supported).toEqual([1.15, 1.15, 1.15, 1.2, 1.2]);
   });
 
+  it("keeps a crop's own root zone where it follows the row of a relative", () => {
+    expect(cropWater("brussels-sprouts")).toMatchObject({
+      row: "Cabbage",
+      rootZone: { least: 400, most: 600 },
+    });
+    expect(cropWater("kale")).toMatchObject({ row: "Cabbage", rootZone: { least: 500, most: 800 } });
+  });
+
   it("has a full row for every crop of the crop table, its own for most", () => {
     const positive = ({ kcInitial, kcMid, kcEnd, height, easyShare, rootZone, stages }: CropWater) =>
       [kcInitial, kcMid, kcEnd, height, easyShare, rootZone.least, ...stages].every((value) => value > 0);

@@ -137,6 +137,7 @@ describe("a drip line", () => {
     const { flowsLh } = dripLine(line({ fall: -0.28, inletKPa: KPA_PER_M }));
     expect(flowsLh[0]!).toBeGreaterThan(0);
     expect(flowsLh.at(-1)!).toBe(0);
+    expect(dripLine(line({ fall: -0.28, inletKPa: KPA_PER_M })).pressureVariation).toBe(1);
   });
 
   it("without pressure gives nothing", () => {
@@ -196,6 +197,13 @@ describe("evenness", () => {
     expect(lowerQuarter).toBeCloseTo(0.9, 10);
     expect(emission).toBeCloseTo((1 - 1.27 * 0.05) * 0.9, 10);
     expect(variation).toBeCloseTo(0.25, 10);
+  });
+
+  it("takes the driest quarter, two of eight, and spreads makers' errors over the emitters of a plant", () => {
+    const flows = [1, 1.2, 2, 2, 2.3, 2.5, 2.5, 2.5];
+    const { lowerQuarter, emission } = uniformityOf(flows, 0.1, 4);
+    expect(lowerQuarter).toBeCloseTo(1.1 / 2, 10);
+    expect(emission).toBeCloseTo((1 - (1.27 * 0.1) / 2) * (1 / 2), 10);
   });
 
   it("is whole where all give the same, and does not mind how much", () =>

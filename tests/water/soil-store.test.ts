@@ -131,6 +131,11 @@ describe("the store from day to day", () => {
     expect(waterBalance([], 0)).toEqual([]);
   });
 
+  it("misses no more than it holds after a planting with shorter roots", () => {
+    const [, second] = waterBalance([day({ total: 80 }), day({ total: 30, irrigation: 10, cropEt: 0 })], 60);
+    expect(second!.depletion).toBe(20);
+  });
+
   it("of a bed without soil wilts a crop at once", () =>
     expect(waterBalance([day({ total: 0 })], 0)[0]).toMatchObject({ ease: 0, cropEt: 0, depletion: 0 }));
 });

@@ -109,6 +109,13 @@ describe("the tap", () => {
       ),
     ));
 
+  it("gives as much as that pressure allows, where pressure and not flow is short", () => {
+    const most = zoneLimitLh(supply, 200, 60);
+    expect(most).toBeLessThan(USABLE_SHARE * 1800);
+    expect(tapPressureKPa(supply, most)).toBeCloseTo(260, 6);
+    expect(zoneLimitLh(supply, 40, 10)).toBe(USABLE_SHARE * 1800);
+  });
+
   it("gives no zone at all where even at rest it has too little", () =>
     expect(zoneLimitLh(supply, 300, 60)).toBe(0));
 
