@@ -1,5 +1,6 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
+import { offline } from "./scripts/offline-plugin.ts";
 
 /**
  * The built page may ask nothing of any other origin, and says so itself. (The page in development runs scripts in
@@ -11,6 +12,8 @@ const CONTENT_POLICY = [
   "font-src 'self' data:",
   // The printed page's paper size is a rule that the page writes.
   "style-src 'self' 'unsafe-inline'",
+  "worker-src 'self'",
+  "manifest-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",
@@ -30,7 +33,7 @@ const contentPolicy: Plugin = {
 
 export default defineConfig({
   base: "./",
-  plugins: [react(), contentPolicy],
+  plugins: [react(), contentPolicy, offline()],
   worker: { format: "es" },
   build: { target: "es2022", chunkSizeWarningLimit: 700 },
 });

@@ -1,7 +1,9 @@
 import { lazy, Suspense } from "react";
 import { Dialogs } from "./dialogs/Dialogs.tsx";
 import { Fallback } from "./Fallback.tsx";
+import { KeepingNotices } from "./keeping/KeepingNotices.tsx";
 import { Ledger } from "./ledger/Ledger.tsx";
+import { UpdateNotice } from "./offline/UpdateNotice.tsx";
 import { LinkNotice } from "./sharing/LinkNotice.tsx";
 import { useEditor } from "./store/use-editor.ts";
 import { useShortcuts } from "./topbar/shortcuts.ts";
@@ -24,6 +26,8 @@ export function App() {
       <title>{name ? `${name} · Bedwright` : "Bedwright"}</title>
       <TopBar />
       <main className="plan-area">
+        <KeepingNotices />
+        <UpdateNotice />
         <LinkNotice />
         <Welcome />
         <div className="plan-room">

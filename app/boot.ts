@@ -1,77 +1,69 @@
-import { EXAMPLES, type Garden, GardenFileError, readGardenText } from "../src/index.ts";
-import {
-  type Database,
-  openDatabase,
-  putGarden,
-  type StoredGarden,
-  storedGardens,
-} from "./keeping/database.ts";
+import { EXAMPLES } from "../src/index.ts";
+import { type Board, createBoard, unkeptGarden } from "./keeping/board.ts";
+import { createDatabaseShelf } from "./keeping/database.ts";
+import { firstGarden } from "./keeping/first-garden.ts";
 import { createGardens } from "./keeping/gardens.ts";
-import { asStored, createKeeper, reasonOf } from "./keeping/keeper.ts";
+import { createKeeper } from "./keeping/keeper.ts";
 import { setDown, takeUp } from "./keeping/last-moment.ts";
 import { lastOpen, rememberOpen } from "./keeping/last-open.ts";
 import { provideGardens } from "./keeping/page-gardens.ts";
+import { askForPersistence } from "./keeping/persistence.ts";
+import { reasonOf } from "./keeping/reason-of.ts";
+import type { Shelf } from "./keeping/shelf.ts";
+import { ALONE, createTabs, type TabDoings, type Tabs } from "./keeping/tabs.ts";
 import { useKeeping } from "./keeping/use-keeping.ts";
+import { startOfflineAtRest } from "./offline/updates.ts";
 import { useEditor } from "./store/use-editor.ts";
 
-const now = () => Date.now();
-const newId = () => crypto.randomUUID();
+const world = { now: () => Date.now(), newId: () => crypto.randomUUID() };
 
 /** What has to be there before the first paint: the garden on the board, and what keeps it. */
 export async function boot(): Promise<void> {
-  const database = await openDatabase().catch((error: unknown) => {
-    useKeeping.setState({ keeping: { state: "not-kept", reason: reasonOf(error) } });
-    return null;
-  });
-  const shelf = database && { put: (garden: StoredGarden) => putGarden(database, garden) };
-  const keeper = createKeeper(useEditor, shelf, now, newId);
-  provideGardens(createGardens(useEditor, database, keeper, newId));
+  const shelf = createDatabaseShelf();
+  let tabs = ALONE;
+  const makeTabs = (doings: TabDoings): Tabs => {
+    if (navigator.locks && "BroadcastChannel" in window) {
+      tabs = createTabs(navigator.locks, new BroadcastChannel("bedwright"), doings);
+    }
+    return tabs;
+  };
+  const keeper = createKeeper(useEditor, shelf, { ...world, onKept: (id) => tabs.tellKept(id) });
+  const board = createBoard(useEditor, shelf, keeper, makeTabs, world);
+  provideGardens(createGardens(useEditor, shelf, keeper, board, world.newId));
 
-  if (database) await takeUp(database);
-  const first = await firstGarden(database);
-  useEditor.getState().open(first.garden);
-  if (database) keeper.adopt(first.id);
-  if (first.setAside) {
-    useEditor.getState().say(`${first.setAside} could not be read and is set aside whole: see Gardens.`);
-  }
-
+  await layFirst(shelf, board);
   useKeeping.subscribe(({ gardenId }) => rememberOpen(gardenId));
+  askForPersistence(navigator.storage);
+
   // The page may be closed within the keeper's pause.
-  addEventListener("pagehide", () => keepIfChanged());
-  document.addEventListener("visibilitychange", () => document.hidden && keepIfChanged());
+  addEventListener("pagehide", () => keepUnkept());
+  document.addEventListener("visibilitychange", () => document.hidden && keepUnkept());
+  addEventListener("beforeunload", (event) => {
+    const { keeping } = useKeeping.getState();
+    if (keeper.hasUnkept() && keeping.state === "not-kept") event.preventDefault();
+  });
+  if (import.meta.env.PROD) startOfflineAtRest();
   // The engine is large: it loads while the plan is already on the screen.
   void import("./live/analysis.ts").then(({ startAnalysis }) => startAnalysis(useEditor));
 
-  function keepIfChanged() {
-    const { keeping, gardenId } = useKeeping.getState();
-    if (keeping.state === "kept") return;
-    const id = gardenId ?? newId();
-    useKeeping.setState({ gardenId: id });
-    setDown(asStored(id, useEditor.getState().garden, now()));
+  function keepUnkept() {
+    if (!keeper.hasUnkept()) return;
+    const change = keeper.unkept();
+    useKeeping.setState({ gardenId: change.garden.id });
+    setDown(change);
     void keeper.keepNow();
   }
 }
 
-interface First {
-  readonly id: string | null;
-  readonly garden: Garden;
-  /** Name of a garden that should have come first and could not be read. */
-  readonly setAside: string | null;
-}
-
-/** The garden last on the board, else the last changed one that can be read, else the worked example. */
-async function firstGarden(database: Database | null): Promise<First> {
-  const stored = database ? await storedGardens(database) : [];
-  const last = lastOpen();
-  const inOrder = [...stored.filter(({ id }) => id === last), ...stored.filter(({ id }) => id !== last)];
-  let setAside: string | null = null;
-  for (const { id, name, text } of inOrder) {
-    try {
-      return { id, garden: readGardenText(text), setAside };
-    } catch (error) {
-      if (!(error instanceof GardenFileError)) throw error;
-      setAside ??= name;
-    }
+/** What cannot be kept is said before anything is done that could be lost. */
+async function layFirst(shelf: Shelf, board: Board): Promise<void> {
+  try {
+    await takeUp(shelf);
+    const { laid, setAside } = await firstGarden(shelf, lastOpen());
+    await board.lay(laid);
+    useKeeping.setState({ setAside });
+  } catch (error) {
+    await board.lay(unkeptGarden(EXAMPLES[0].garden));
+    useKeeping.setState({ keeping: { state: "not-kept", reason: reasonOf(error) } });
   }
-  return { id: null, garden: EXAMPLES[0].garden, setAside };
 }

@@ -57,6 +57,8 @@ export function GardensDialog() {
               onOpen={() => void go(gardens.open(garden.id))}
               onRemove={() => void go(gardens.remove(garden.id))}
               onRescue={() => void go(gardens.rescue(garden.id))}
+              earlier={gardens.earlier}
+              onGoBack={(at) => void go(gardens.goBackTo(garden.id, at))}
             />
           ))}
         </ul>

@@ -1,5 +1,7 @@
-import { useState } from "react";
-import type { KeptGarden } from "../keeping/types.ts";
+import { useCallback, useState } from "react";
+import type { EarlierState, KeptGarden } from "../keeping/types.ts";
+import { EarlierStates } from "./EarlierStates.tsx";
+import { plural } from "./plural.ts";
 
 interface Props {
   readonly garden: KeptGarden;
@@ -7,26 +9,32 @@ interface Props {
   readonly onOpen: () => void;
   readonly onRemove: () => void;
   readonly onRescue: () => void;
+  readonly earlier: (id: string) => Promise<readonly EarlierState[]>;
+  readonly onGoBack: (at: number) => void;
 }
 
-/** One kept garden. Removing asks once more, in the same place: it cannot be undone. */
-export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue }: Props) {
+/** One kept garden, with its earlier states on demand. Removing asks once more, in the same place: it cannot be undone. */
+export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, onGoBack }: Props) {
   const [asking, setAsking] = useState(false);
+  const [showsEarlier, setShowsEarlier] = useState(false);
+  const { id, problem } = garden;
   const name = garden.name || "Garden without a name";
+  const load = useCallback(() => earlier(id), [earlier, id]);
 
   return (
-    <li className="kept-row" data-garden={garden.id}>
+    <li className="kept-row" data-garden={id}>
       <div>
         <strong>{name}</strong>
         <span className="quiet">
-          {garden.broken ? "could not be read, kept as it is" : plural(garden.beds, "bed")}
+          {problem ? "set aside" : plural(garden.beds, "bed")}
           {" · "}
           {new Date(garden.changed).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })}
           {onBoard ? " · on the board" : ""}
         </span>
+        {problem ? <p className="field-problem">{problem}</p> : null}
       </div>
       <div className="button-row">
-        {garden.broken ? (
+        {problem ? (
           <button type="button" className="button" onClick={onRescue} aria-label={`Save ${name} to a file`}>
             Save as file
           </button>
@@ -41,6 +49,15 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue }: Props) 
             Open
           </button>
         )}
+        <button
+          type="button"
+          className="button"
+          aria-expanded={showsEarlier}
+          onClick={() => setShowsEarlier(!showsEarlier)}
+          aria-label={`Earlier states of ${name}`}
+        >
+          Earlier
+        </button>
         {asking ? (
           <button type="button" className="button danger" onClick={onRemove} onBlur={() => setAsking(false)}>
             Remove for good
@@ -56,8 +73,7 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue }: Props) 
           </button>
         )}
       </div>
+      {showsEarlier ? <EarlierStates name={name} load={load} onGoBack={onGoBack} /> : null}
     </li>
   );
 }
-
-const plural = (count: number, word: string) => `${count} ${word}${count === 1 ? "" : "s"}`;

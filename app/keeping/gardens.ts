@@ -1,57 +1,80 @@
-import {
-  EXAMPLES,
-  emptyGarden,
-  type Garden,
-  GardenFileError,
-  readGardenText,
-  writeGarden,
-} from "../../src/index.ts";
+import { EXAMPLES, emptyGarden, type Garden, writeGarden } from "../../src/index.ts";
 import type { Editor } from "../store/editor.ts";
-import { type Database, type StoredGarden, storedGardens } from "./database.ts";
+import { type Board, type Laid, laidOut, unkeptGarden } from "./board.ts";
+import { sharingWith, unpackedText } from "./earlier-states.ts";
 import { offerFile } from "./file.ts";
-import { type Keeper, reasonOf } from "./keeper.ts";
-import type { Gardens, KeptGarden, Outcome } from "./types.ts";
+import type { Keeper } from "./keeper.ts";
+import { asSentence, tryRead } from "./read-text.ts";
+import { reasonOf } from "./reason-of.ts";
+import type { Shelf } from "./shelf.ts";
+import type { StoredGarden } from "./stored.ts";
+import type { EarlierState, Gardens, KeptGarden, Outcome } from "./types.ts";
 import { useKeeping } from "./use-keeping.ts";
 
 /** No garden file is larger; the engine says the same of its text, but a file need not be read to know. */
 const LARGEST_FILE = 5_000_000;
 const FILE_TYPE = "application/json";
+const GONE = "That garden is no longer on this device.";
 
 const refused = (reason: string): Outcome => ({ ok: false, reason });
 
-/** The Gardens menu's doings, over the browser's storage. */
+/** The Gardens menu's doings, over a shelf. */
 export function createGardens(
   editor: Editor,
-  database: Database | null,
+  shelf: Shelf,
   keeper: Keeper,
+  board: Board,
   newId: () => string,
 ): Gardens {
+  /** The garden last handed out as a file: what it holds is safe there. */
+  let inFile: Garden | null = null;
+
+  const isSafe = async (): Promise<boolean> =>
+    !keeper.hasUnkept() || editor.getState().garden === inFile || (await keeper.keepNow());
+
   /** Nothing leaves the board before it is kept. */
-  const putOnBoard = async (garden: Garden, id: string | null): Promise<Outcome> => {
-    if (useKeeping.getState().keeping.state === "keeping") await keeper.keepNow();
-    editor.getState().open(garden);
-    keeper.adopt(id);
-    return { ok: true, garden };
+  const putOnBoard = async (laid: Laid): Promise<Outcome> => {
+    if (!(await isSafe())) {
+      return refused("The garden on the board is not saved. Save it to a file first, then try again.");
+    }
+    await board.lay(laid);
+    return { ok: true, garden: laid.garden };
   };
 
   const keepAsNew = async (garden: Garden): Promise<Outcome> => {
-    const outcome = await putOnBoard(garden, newId());
-    await keeper.keepNow();
+    const outcome = await putOnBoard(unkeptGarden(garden, newId()));
+    if (outcome.ok) await keeper.keepNow();
     return outcome;
   };
 
-  const stored = async (id: string): Promise<StoredGarden | undefined> => database?.get("gardens", id);
+  /** Does what asks the shelf; where that fails, says why. */
+  const asking = async (doing: () => Promise<Outcome>): Promise<Outcome> => {
+    try {
+      return await doing();
+    } catch (error) {
+      return refused(reasonOf(error));
+    }
+  };
+
+  const open = async (found: StoredGarden): Promise<Outcome> => {
+    const read = tryRead(found.text);
+    if (!read.ok) return refused(`${found.name} can't be opened: ${read.reason}`);
+    return putOnBoard(await laidOut(shelf, found));
+  };
 
   return {
     async list() {
-      return database ? (await storedGardens(database)).map(asKept) : [];
+      try {
+        return (await shelf.list()).map(asKept);
+      } catch {
+        return []; // that nothing is kept here is said above the plan
+      }
     },
-    async open(id) {
-      const found = await stored(id);
-      if (!found) return refused("That garden is no longer on this device.");
-      const read = tryRead(found.text);
-      return read.ok ? putOnBoard(read.garden, id) : refused(`${found.name} can't be opened: ${read.reason}`);
-    },
+    open: (id) =>
+      asking(async () => {
+        const found = await shelf.get(id);
+        return found ? open(found) : refused(GONE);
+      }),
     startNew: (units) => keepAsNew(emptyGarden(units)),
     async startExample(id) {
       const example = EXAMPLES.find((one) => one.id === id);
@@ -61,26 +84,25 @@ export function createGardens(
       const { garden } = editor.getState();
       return keepAsNew({ ...garden, name: copyName(garden.name) });
     },
-    async remove(id) {
-      try {
-        await database?.delete("gardens", id);
-      } catch (error) {
-        return refused(reasonOf(error));
-      }
-      // The board keeps what is on it; with its next change it is a kept garden again, under a new id.
-      if (useKeeping.getState().gardenId === id) keeper.adopt(null);
-      return { ok: true, garden: null };
-    },
+    remove: (id) =>
+      asking(async () => {
+        await shelf.remove(id);
+        // The board keeps what is on it; with its next change it is a kept garden again, under a new id.
+        if (useKeeping.getState().gardenId === id) await board.lay(unkeptGarden(editor.getState().garden));
+        return { ok: true, garden: null };
+      }),
     saveToFile() {
       const { garden } = editor.getState();
       offerFile(fileName(garden.name), writeGarden(garden), FILE_TYPE);
+      inFile = garden;
     },
-    async rescue(id) {
-      const found = await stored(id);
-      if (!found) return refused("That garden is no longer on this device.");
-      offerFile(fileName(found.name), found.text, FILE_TYPE);
-      return { ok: true, garden: null };
-    },
+    rescue: (id) =>
+      asking(async () => {
+        const found = await shelf.get(id);
+        if (!found) return refused(GONE);
+        offerFile(fileName(found.name), found.text, FILE_TYPE);
+        return { ok: true, garden: null };
+      }),
     async openFromFile(file) {
       const failed = (reason: string) =>
         refused(`${file.name} was not opened: ${reason} The garden on the board is as it was.`);
@@ -88,28 +110,51 @@ export function createGardens(
       const read = tryRead(await file.text());
       return read.ok ? keepAsNew(read.garden) : failed(read.reason);
     },
+    async earlier(id) {
+      try {
+        return (await shelf.states(id)).map(asEarlier).reverse();
+      } catch {
+        return [];
+      }
+    },
+    goBackTo: (id, at) =>
+      asking(async () => {
+        const state = (await shelf.states(id)).find((one) => one.at === at);
+        if (!state) return refused("That state is no longer kept.");
+        const read = tryRead(await unpackedText(state));
+        if (!read.ok) return refused(`That state can't be read: ${asSentence(read.reason)}`);
+        if (useKeeping.getState().gardenId !== id) {
+          const found = await shelf.get(id);
+          const opened = found ? await open(found) : refused(GONE);
+          // The garden itself is past reading: the state becomes a garden of its own beside it.
+          if (!opened.ok) return keepAsNew({ ...read.garden, name: rescuedName(read.garden.name) });
+        }
+        const { garden, replace, locked } = editor.getState();
+        if (locked) return refused("This garden is being changed in another tab. Take it over first.");
+        replace(`Go back to ${timeOf(at)}`, sharingWith(garden, read.garden));
+        return { ok: true, garden: editor.getState().garden };
+      }),
+    async takeOver() {
+      board.takeOver();
+    },
   };
 }
 
-type Read = { readonly ok: true; readonly garden: Garden } | { readonly ok: false; readonly reason: string };
-
-function tryRead(text: string): Read {
-  try {
-    return { ok: true, garden: readGardenText(text) };
-  } catch (error) {
-    if (error instanceof GardenFileError) return { ok: false, reason: asSentence(error.message) };
-    throw error;
-  }
-}
-
-const asSentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
-
 function asKept({ id, name, changed, beds, text }: StoredGarden): KeptGarden {
-  return { id, name, changed, beds, broken: !tryRead(text).ok };
+  const read = tryRead(text);
+  return { id, name, changed, beds, problem: read.ok ? null : read.reason };
 }
+
+const asEarlier = ({ at, beds, label }: EarlierState): EarlierState => ({ at, beds, label });
+
+const timeOf = (at: number): string =>
+  new Date(at).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
 
 const LONGEST_NAME = 80;
-const copyName = (name: string): string => `${name.slice(0, LONGEST_NAME - 7)} (copy)`;
+const nameWith = (name: string, words: string): string =>
+  `${name.slice(0, LONGEST_NAME - words.length - 1)} ${words}`;
+const copyName = (name: string): string => nameWith(name, "(copy)");
+const rescuedName = (name: string): string => nameWith(name, "(rescued)");
 
 function fileName(name: string): string {
   const plain = name

@@ -2,12 +2,18 @@ import { create } from "zustand";
 import { applyOps, type Garden, type ItemId, type Op } from "../../src/index.ts";
 
 /** An earlier or later garden, and what was done between it and its neighbour ("Move Salads"). */
-interface Step {
+export interface Step {
   readonly garden: Garden;
   readonly label: string;
 }
 
 export type Leaf = "snags" | "takeoff" | "sun" | "year-round" | "site";
+
+/** What leads up to the garden on the board, oldest first, and what was undone, nearest first. */
+export interface History {
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
+}
 
 /** What part of the plan the window shows: the plan point at its top left corner, and pixels per mm. */
 export interface View {
@@ -17,6 +23,8 @@ export interface View {
 }
 
 const MOST_STEPS = 200;
+const LOCKED = "Nothing was changed: this garden is being changed in another tab.";
+const NO_HISTORY: History = { past: [], future: [] };
 
 export interface EditorState {
   /** The garden as last committed. What is shown is `draft ?? garden`: see `shownGarden`. */
@@ -33,6 +41,8 @@ export interface EditorState {
   /** Id of the barrow's thing that waits for a tap on the plan. */
   readonly placing: string | null;
   readonly leaf: Leaf;
+  /** The garden can be looked at and not changed: changes are left undone, and that is said. */
+  readonly locked: boolean;
   readonly view: View;
   /** The last thing worth telling a screen reader; `count` makes the same words twice two messages. */
   readonly message: { readonly text: string; readonly count: number };
@@ -56,8 +66,12 @@ export interface EditorState {
   turnTo(leaf: Leaf): void;
   setView(view: View): void;
   say(text: string): void;
-  /** Puts another garden on the board: history and selection start anew. */
-  open(garden: Garden): void;
+  /** Puts another garden on the board, with what is known of its history; the selection starts anew. */
+  open(garden: Garden, history?: History): void;
+  /** Puts another state of the same garden on the board, as one step of history. */
+  replace(label: string, garden: Garden): void;
+  /** Locks or unlocks the garden; a gesture that is under way is dropped. */
+  lock(locked: boolean): void;
 }
 
 /** The garden on the screen: the draft while a gesture runs. */
@@ -73,6 +87,12 @@ export const createEditor = (first: Garden) =>
     const stillThere = (garden: Garden, selection: ReadonlySet<ItemId>): ReadonlySet<ItemId> => {
       const left = garden.items.filter(({ id }) => selection.has(id)).map(({ id }) => id);
       return left.length === selection.size ? selection : new Set(left);
+    };
+
+    /** Whether a change is refused; it is said. */
+    const refused = (): boolean => {
+      if (get().locked) get().say(LOCKED);
+      return get().locked;
     };
 
     const step = (label: string, garden: Garden) => {
@@ -96,23 +116,27 @@ export const createEditor = (first: Garden) =>
       activeSnag: null,
       placing: null,
       leaf: "snags",
+      locked: false,
       view: { x: 0, y: 0, scale: 0.05 },
       message: { text: "", count: 0 },
 
       commit(label, ops) {
+        if (refused()) return;
         const garden = applyOps(get().garden, ops);
         if (garden !== get().garden) step(label, garden);
       },
       amend(ops) {
+        if (refused()) return;
         const { past, garden: before, selection } = get();
         if (past.length === 0) throw new RangeError("there is no step to add to");
         const garden = applyOps(before, ops);
         set({ garden, draft: null, future: [], selection: stillThere(garden, selection) });
       },
       preview(ops) {
-        set({ draft: applyOps(get().garden, ops) });
+        if (!get().locked) set({ draft: applyOps(get().garden, ops) });
       },
       commitPreview(label) {
+        if (refused()) return;
         const { draft, garden } = get();
         if (draft && draft !== garden) step(label, draft);
         else set({ draft: null });
@@ -121,6 +145,7 @@ export const createEditor = (first: Garden) =>
         set({ draft: null });
       },
       undo() {
+        if (refused()) return;
         const { past, future, garden, selection } = get();
         const last = past.at(-1);
         if (!last) return;
@@ -134,6 +159,7 @@ export const createEditor = (first: Garden) =>
         get().say(`Undone: ${last.label}`);
       },
       redo() {
+        if (refused()) return;
         const { past, future, garden, selection } = get();
         const next = future[0];
         if (!next) return;
@@ -147,7 +173,12 @@ export const createEditor = (first: Garden) =>
         get().say(`Done again: ${next.label}`);
       },
       select(ids) {
-        set({ selection: new Set(ids), yardSelected: false });
+        const selection = new Set(ids);
+        // What was to be added to a locked garden is not there.
+        set({
+          selection: get().locked ? stillThere(get().garden, selection) : selection,
+          yardSelected: false,
+        });
       },
       toggleSelected(id) {
         const selection = new Set(get().selection);
@@ -172,17 +203,23 @@ export const createEditor = (first: Garden) =>
       say(text) {
         set({ message: { text, count: get().message.count + 1 } });
       },
-      open(garden) {
+      open(garden, { past, future } = NO_HISTORY) {
         set({
           garden,
           draft: null,
-          past: [],
-          future: [],
+          past,
+          future,
           selection: NOTHING,
           yardSelected: false,
           activeSnag: null,
           placing: null,
         });
+      },
+      replace(label, garden) {
+        if (!refused() && garden !== get().garden) step(label, garden);
+      },
+      lock(locked) {
+        set(locked ? { locked, draft: null, placing: null } : { locked });
       },
     };
   });

@@ -1,19 +1,17 @@
 import { useKeeping } from "../keeping/use-keeping.ts";
 
-/** Whether what was done is kept on this device. */
+/** Whether what was done is kept on this device. Why it is not is told above the plan, with what to do. */
 export function KeptLine() {
-  const keeping = useKeeping((s) => s.keeping);
+  const state = useKeeping((s) => s.keeping.state);
   const onShelf = useKeeping((s) => s.gardenId !== null);
-  switch (keeping.state) {
+  const isHere = useKeeping((s) => s.place === "here");
+  if (!isHere) return <p className="kept-line">Look only</p>;
+  switch (state) {
     case "kept":
       return <p className="kept-line">{onShelf ? "Saved" : "Example"}</p>;
     case "keeping":
       return <p className="kept-line">Saving…</p>;
     case "not-kept":
-      return (
-        <p className="kept-line wrong" role="alert">
-          Not saved: {keeping.reason}
-        </p>
-      );
+      return <p className="kept-line wrong">Not saved</p>;
   }
 }

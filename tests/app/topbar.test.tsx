@@ -3,6 +3,7 @@ import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { Dialogs } from "../../app/dialogs/Dialogs.tsx";
 import { closeDialog, useDialog } from "../../app/dialogs/open-dialog.ts";
+import { KeepingNotices } from "../../app/keeping/KeepingNotices.tsx";
 import { provideGardens } from "../../app/keeping/page-gardens.ts";
 import type { Gardens, KeptGarden } from "../../app/keeping/types.ts";
 import { useKeeping } from "../../app/keeping/use-keeping.ts";
@@ -72,11 +73,17 @@ describe("the top bar", () => {
   });
 
   it("says whether what was done is kept, and if not, why", () => {
-    render(<TopBar />);
+    render(
+      <>
+        <TopBar />
+        <KeepingNotices />
+      </>,
+    );
     act(() => useKeeping.setState({ gardenId: "g", keeping: { state: "kept", at: 1 } }));
     expect(screen.getByText("Saved")).toBeTruthy();
     act(() => useKeeping.setState({ keeping: { state: "not-kept", reason: "The disk is full." } }));
-    expect(screen.getByRole("alert").textContent).toBe("Not saved: The disk is full.");
+    expect(screen.getByRole("alert").textContent).toBe("Not saved. The disk is full.");
+    expect(button("Save to a file")).toBeTruthy();
     act(() => useKeeping.setState({ gardenId: null, keeping: { state: "kept", at: null } }));
     expect(screen.getByText("Example")).toBeTruthy();
   });
@@ -133,8 +140,8 @@ describe("the page's keys", () => {
 
 describe("the Gardens dialog", () => {
   const kept: KeptGarden[] = [
-    { id: "one", name: "Wren Hill", changed: 1_790_000_000_000, beds: 7, broken: false },
-    { id: "two", name: "Old file", changed: 1_780_000_000_000, beds: 0, broken: true },
+    { id: "one", name: "Wren Hill", changed: 1_790_000_000_000, beds: 7, problem: null },
+    { id: "two", name: "Old file", changed: 1_780_000_000_000, beds: 0, problem: "It is not JSON." },
   ];
   const ok = { ok: true as const, garden: gardenOf() };
 
@@ -149,6 +156,9 @@ describe("the Gardens dialog", () => {
       saveToFile: vi.fn(),
       rescue: vi.fn(async () => ({ ok: true as const, garden: null })),
       openFromFile: vi.fn(async () => ok),
+      earlier: vi.fn(async () => []),
+      goBackTo: vi.fn(async () => ok),
+      takeOver: vi.fn(async () => undefined),
       ...changes,
     };
   }

@@ -24,6 +24,9 @@ function gardensWithoutShelf(): Gardens {
     duplicate: never,
     remove: never,
     rescue: never,
+    earlier: never,
+    goBackTo: never,
+    takeOver: never,
     saveToFile: () => undefined,
     async openFromFile(file) {
       try {
