@@ -72,6 +72,7 @@ export {
   turnedAbout,
   unplaced,
 } from "./geometry/vector.ts";
+export { type BestPlace, bestPlace } from "./layout/best-place.ts";
 export {
   type InTheWay,
   type Shift,

@@ -1,77 +1,97 @@
-import { wrap } from "comlink";
 import type { Garden } from "../../src/index.ts";
 import { type Editor, shownGarden } from "../store/editor.ts";
-import type { SunApi } from "../workers/sun.worker.ts";
-import type { SunAnswer } from "../workers/sun-answers.ts";
-import { deltaOf, type GardenDelta } from "./delta.ts";
 import { NO_SUN, useSun } from "./sun.ts";
+import { type SunDesk, startSunDesk } from "./sun-desk.ts";
+import { keepGround } from "./sun-ground.ts";
+import { provideSunQuestions } from "./sun-questions.ts";
+import { hoursUnderHand } from "./sun-under-hand.ts";
 
-/** The settled map takes long enough to keep the next question waiting: it is begun once the hand rests. */
-const REST_MS = 350;
-
-/** What works out a map: a worker on the page, anything in a test. */
-export interface SunDesk {
-  sunHours(delta: GardenDelta, settled: boolean): Promise<SunAnswer>;
-  stop(): void;
-}
-
-function startDesk(): SunDesk {
-  const worker = new Worker(new URL("../workers/sun.worker.ts", import.meta.url), { type: "module" });
-  const { sunHours } = wrap<SunApi>(worker);
-  return { sunHours, stop: () => worker.terminate() };
-}
+/** The hand rests when nothing has changed for so long; it may still hold what it drags. */
+const REST_MS = 250;
 
 /**
  * Keeps `useSun` up with the garden on the screen until it is stopped, which clears the map.
  *
- * One question is out at a time, and when it is answered the newest garden is asked about, so a drag is followed as
- * fast as the worker can. When the garden rests, a closer look is taken of it.
+ * There are two desks. The quick one follows: it has one question at a time, and when that is answered the newest garden is
+ * asked about, so a drag is followed as fast as it can. When the hand rests the other one takes a closer look, which takes
+ * longer, and keeps no move waiting that comes meanwhile. It answers all other questions too.
  */
-export function startSun(editor: Editor, desk: SunDesk = startDesk()): () => void {
-  let told: Garden | null = null;
-  let busy = false;
+export function startSun(editor: Editor, makeDesk: () => SunDesk = startSunDesk): () => void {
+  const [quick, slow] = [makeDesk(), makeDesk()];
+  const groundOf = keepGround();
+  let following = false;
+  let settling = false;
   let stopped = false;
   let rest: ReturnType<typeof setTimeout> | undefined;
 
-  const ask = async (garden: Garden, settled: boolean) => {
-    const delta = deltaOf(told, garden);
-    told = garden;
-    busy = true;
+  const ask = async (desk: SunDesk, garden: Garden, settled: boolean) => {
     try {
-      const { map, ground } = await desk.sunHours(delta, settled);
-      if (!stopped) {
-        useSun.setState((s) => ({ of: garden, map, ground: ground ?? s.ground, settled, problem: null }));
-      }
+      const closeness = settled ? "settled" : editor.getState().draft ? "following" : "live";
+      const map = await desk.hours(garden, closeness);
+      const shown = shownGarden(editor.getState());
+      const known = useSun.getState();
+      // Of a garden that has changed meanwhile a closer look tells less than the newest coarse one, and a coarse one
+      // tells nothing where the garden that is shown has its map already.
+      const isLate = settled ? garden !== shown : known.of === shown && (garden !== shown || known.settled);
+      if (stopped || isLate) return;
+      useSun.setState({ of: garden, map, ground: groundOf(garden, map, settled), settled, problem: null });
     } catch (error) {
       const problem = error instanceof Error ? error.message : String(error);
       // What could not be worked out once is not asked again until the garden changes.
       if (!stopped) useSun.setState({ of: garden, map: null, settled: true, problem });
     }
-    busy = false;
-    next();
   };
 
-  const next = () => {
-    clearTimeout(rest);
-    if (busy || stopped) return;
-    const state = editor.getState();
-    const garden = shownGarden(state);
+  const follow = async () => {
+    const garden = shownGarden(editor.getState());
+    if (following || stopped || garden === useSun.getState().of) return;
+    following = true;
+    await ask(quick, garden, false);
+    following = false;
+    void follow();
+  };
+
+  const settle = async () => {
+    const garden = shownGarden(editor.getState());
     const { of, settled } = useSun.getState();
-    if (garden !== of) void ask(garden, false);
-    else if (!settled && state.draft === null) rest = setTimeout(() => void ask(garden, true), REST_MS);
+    if (settling || stopped || (garden === of && settled)) return;
+    settling = true;
+    await ask(slow, garden, true);
+    settling = false;
+    // It has moved on: unless it moves again, this is the next to look closely at.
+    if (garden !== shownGarden(editor.getState())) whenRested();
+  };
+
+  const whenRested = () => {
+    clearTimeout(rest);
+    if (!stopped) rest = setTimeout(() => void settle(), REST_MS);
+  };
+
+  const underHand = hoursUnderHand(slow.plane, (dragged) => {
+    if (!stopped) useSun.setState({ dragged });
+  });
+
+  const changed = () => {
+    void follow();
+    whenRested();
   };
 
   const stopListening = editor.subscribe((now, before) => {
-    if (now.draft !== before.draft || now.garden !== before.garden) next();
+    if (now.draft === before.draft && now.garden === before.garden) return;
+    underHand(now);
+    if (shownGarden(now) !== shownGarden(before)) changed();
   });
   useSun.setState(NO_SUN);
-  next();
+  provideSunQuestions(slow);
+  changed();
 
   return () => {
     stopped = true;
     clearTimeout(rest);
     stopListening();
-    desk.stop();
+    provideSunQuestions(null);
+    quick.stop();
+    slow.stop();
     useSun.setState(NO_SUN);
   };
 }

@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import type { Garden, SunGrid, SunMap } from "../../src/index.ts";
+import type { Garden, ItemId, SunGrid, SunMap } from "../../src/index.ts";
 
 /** Hours of sun, while somebody looks at them. */
 export interface Sun {
@@ -10,11 +10,20 @@ export interface Sun {
   readonly ground: SunGrid | null;
   /** Looked at as closely as it gets, not just closely enough to follow a hand. */
   readonly settled: boolean;
+  /** A bed under the hand, and the hours it gets where it is now: in the very frame, before the map follows. */
+  readonly dragged: { readonly id: ItemId; readonly hours: number } | null;
   /** Why there is no map, where it could not be worked out. */
   readonly problem: string | null;
 }
 
-export const NO_SUN: Sun = { of: null, map: null, ground: null, settled: false, problem: null };
+export const NO_SUN: Sun = {
+  of: null,
+  map: null,
+  ground: null,
+  settled: false,
+  dragged: null,
+  problem: null,
+};
 
 /** The last map of the sun. `sun-reckoning.ts` writes it while the Sun leaf is open; the leaf and the plan read it. */
 export const useSun = create<Sun>()(() => NO_SUN);

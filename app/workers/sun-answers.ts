@@ -1,51 +1,89 @@
 import {
+  type BedMonth,
+  type BestPlace,
+  bedMonths,
+  bedPlane,
+  bestPlace,
   type Garden,
-  type Item,
+  type ItemId,
   SUN_LIVE,
   SUN_SETTLED,
+  type SunCost,
   type SunGrid,
   type SunMap,
+  sunCosts,
+  sunFollowing,
   sunHours,
 } from "../../src/index.ts";
 import { type GardenDelta, withDelta } from "../live/delta.ts";
 
-export interface SunAnswer {
-  readonly map: SunMap;
-  /** Hours on the bare ground, as it would be without the beds; null where they are as in the answer before. */
-  readonly ground: SunGrid | null;
-}
-
-interface KnownGround {
-  readonly garden: Garden;
-  readonly standing: readonly Item[];
-  readonly settled: boolean;
-}
-
 /**
- * Answers questions about one garden after another, each told as what has changed since the one before.
- *
- * Lines of equal hours are wanted of the bare ground: a bed's frame shades a foot of path beside it, which would only
- * draw a fringe round every bed. So they stay as they are, and are not worked out anew, while beds are moved.
+ * How closely to look. "following" is for while one thing is dragged: what the others leave is kept, so that each move
+ * takes a small part of "live", which looks as closely. "settled" is as close as it gets.
  */
-export function createSunAnswers(): (delta: GardenDelta, settled: boolean) => SunAnswer {
-  let garden: Garden | null = null;
-  let known: KnownGround | null = null;
+export type Closeness = "following" | "live" | "settled";
 
-  return (delta, settled) => {
+/** Questions about the sun in one garden after another, each told as what has changed since the one before. */
+export interface SunAnswers {
+  /** The yard's cells are those of bare ground: a bed's frame shades a foot of path, which would draw a fringe round it. */
+  hours(delta: GardenDelta, closeness: Closeness): SunMap;
+  plane(delta: GardenDelta, id: ItemId): SunGrid | null;
+  bedMonths(delta: GardenDelta, id: ItemId): readonly BedMonth[];
+  sunCosts(delta: GardenDelta): readonly SunCost[];
+  bestPlace(delta: GardenDelta, id: ItemId): BestPlace | null;
+}
+
+/** One thing that has been taken hold of. */
+interface Followed {
+  readonly id: ItemId;
+  readonly follow: (moved: Garden) => SunMap;
+  /** The garden it was last followed to: the next one is followed if nothing but that thing has changed since. */
+  readonly to: Garden;
+}
+
+export function createSunAnswers(): SunAnswers {
+  let garden: Garden | null = null;
+  let followed: Followed | null = null;
+
+  const told = (delta: GardenDelta): Garden => {
     garden = withDelta(garden, delta);
-    const options = settled ? SUN_SETTLED : SUN_LIVE;
-    const map = sunHours(garden, options);
-    const standing = garden.items.filter(({ kind }) => kind !== "bed");
-    if (known && sameGround(known, garden, standing) && (known.settled || !settled)) {
-      return { map, ground: null };
-    }
-    known = { garden, standing, settled };
-    return { map, ground: sunHours({ ...garden, items: standing }, options).yard };
+    return garden;
+  };
+
+  const following = (delta: GardenDelta): SunMap => {
+    const before = garden;
+    const now = told(delta);
+    const id = onlyChanged(delta) ?? (followed?.to === before && isUnchanged(delta) ? followed.id : null);
+    if (id === null) return sunHours(now, LIVE);
+    const follow =
+      followed && followed.id === id && followed.to === before
+        ? followed.follow
+        : sunFollowing(now, id, LIVE);
+    followed = { id, follow, to: now };
+    return follow(now);
+  };
+
+  return {
+    hours(delta, closeness) {
+      if (closeness === "following") return following(delta);
+      followed = null;
+      return sunHours(told(delta), closeness === "settled" ? SETTLED : LIVE);
+    },
+    plane: (delta, id) => bedPlane(told(delta), id, SUN_LIVE),
+    bedMonths: (delta, id) => bedMonths(told(delta), id),
+    sunCosts: (delta) => sunCosts(told(delta)),
+    bestPlace: (delta, id) => bestPlace(told(delta), id),
   };
 }
 
-const sameGround = ({ garden, standing }: KnownGround, now: Garden, standingNow: readonly Item[]): boolean =>
-  garden.yard === now.yard &&
-  garden.site === now.site &&
-  standing.length === standingNow.length &&
-  standing.every((item, i) => item === standingNow[i]);
+const LIVE = { ...SUN_LIVE, bareGround: true };
+const SETTLED = { ...SUN_SETTLED, bareGround: true };
+
+const isUnchanged = ({ rest, order, changed }: GardenDelta): boolean =>
+  rest === null && order === null && changed.length === 0;
+
+/** The one thing that a delta tells of; null where it tells of more, or of less. */
+function onlyChanged({ rest, order, changed }: GardenDelta): ItemId | null {
+  const [only, another] = changed;
+  return rest === null && order === null && only && !another ? only.id : null;
+}

@@ -69,9 +69,9 @@ function placeForNew(garden: Garden, shape: Shape): BestPlace | null {
   return item ? { ...whereIn(found, id), was: null, ops: [{ op: "add", item }] } : null;
 }
 
-function whereIn({ at, turn, hours, ops, after }: SoundPlace, id: ItemId): Omit<BestPlace, "was"> {
+function whereIn({ hours, ops, after }: SoundPlace, id: ItemId): Omit<BestPlace, "was"> {
   const moved = after.items.find((item): item is Bed => item.id === id && item.kind === "bed")!;
-  return { at, turn, hours, ops, ring: outlineOf(moved) };
+  return { at: moved.at, turn: moved.turn, hours, ops, ring: outlineOf(moved) };
 }
 
 function sunniest(garden: Garden, bed: Bed, atLeast: number): SoundPlace | null {
@@ -97,7 +97,7 @@ function sunniestSound(
     const better = found.filter(({ hours }) => hours >= place.hours);
     if (better.length >= MOST_CHECKED) break;
     const sound = soundPlaceNear(garden, bed, plane, place);
-    if (sound) found.push(sound);
+    if (sound && standsWell(sound.after, bed.id)) found.push(sound);
   }
   return found.sort((a, b) => b.hours - a.hours).slice(0, MOST_CHECKED);
 }
@@ -111,6 +111,13 @@ function turnsOf({ shape, turn }: Bed): number[] {
 const TO_FIX: readonly Rule[] = RULES.filter(({ grade }) => grade !== "note");
 const snagsToFix = (garden: Garden): Snag[] =>
   checkGarden(garden, {}, TO_FIX, "look").filter(({ grade }) => grade !== "note");
+
+/** Rules of position that are quick to ask: a place that fails one is not held to the others. */
+const QUICK = TO_FIX.filter(({ id, needs }) => POSITION_RULES.has(id) && !needs.includes("access"));
+const standsWell = (after: Garden, id: ItemId): boolean =>
+  checkGarden(after, {}, QUICK, "look").every(
+    ({ grade, itemIds }) => grade === "note" || !itemIds.includes(id),
+  );
 
 /** Whether a bed is in nobody's way: no snag of position of its own, and none of anything else that was not there without it. */
 function isInOrder(after: Garden, id: ItemId, before: readonly Snag[]): boolean {

@@ -30,7 +30,11 @@ export function wishesOf(garden: Garden): GapWishes & Gardening {
  * no path that is narrow now and was not as narrow before, and with no more soil out of reach than before.
  * @returns null where they do not, or where no garden can hold the change
  */
-export function soundlyChanged(facts: Known, ops: readonly Op[], ids: readonly ItemId[]): Garden | null {
+export function soundlyChanged(
+  facts: Pick<Known, "garden">,
+  ops: readonly Op[],
+  ids: readonly ItemId[],
+): Garden | null {
   const after = tried(facts.garden, ops);
   if (!after) return null;
   return ids.every((id) => isSound(id, facts, after)) ? after : null;
@@ -51,7 +55,7 @@ const bedIn = (garden: Garden, id: ItemId): Bed | null => {
   return item?.kind === "bed" ? item : null;
 };
 
-function isSound(id: ItemId, facts: Known, after: Garden): boolean {
+function isSound(id: ItemId, facts: Pick<Known, "garden">, after: Garden): boolean {
   const before = facts.garden;
   const [was, is] = [bedIn(before, id), bedIn(after, id)];
   if (!was || !is) return false;
@@ -82,7 +86,7 @@ function hasNoNewNarrowGap(id: ItemId, before: Garden, after: Garden): boolean {
   );
 }
 
-function reachesAsMuch(is: Bed, after: Garden, was: Bed, { garden: before }: Known): boolean {
+function reachesAsMuch(is: Bed, after: Garden, was: Bed, { garden: before }: Pick<Known, "garden">): boolean {
   const wishes = wishesOf(after);
   const farthest = bedReach(is, after, wishes).farthest.distance;
   return farthest <= Math.max(wishes.reach + SAME_LENGTH, bedReach(was, before, wishes).farthest.distance);

@@ -19,6 +19,8 @@ export interface SunOptions {
   readonly leafMonths?: readonly number[];
   /** The site's. Straight lines from point to point all the way round; a level horizon where there is none. */
   readonly skyline?: readonly SkylinePoint[];
+  /** The yard's cells as if there were no beds, which throw a fringe of shade round themselves; false unless asked for. */
+  readonly bareGround?: boolean;
 }
 
 /**
@@ -43,6 +45,7 @@ export interface SunSettings {
   readonly cell: number;
   readonly leafMonths: readonly number[];
   readonly skyline: readonly SkylinePoint[];
+  readonly bareGround: boolean;
 }
 
 /** @throws RangeError naming the option that cannot be */
@@ -63,5 +66,6 @@ export function settingsFor(site: Site, options: SunOptions): SunSettings {
     cell,
     leafMonths: options.leafMonths ?? leafMonths(site.latitude),
     skyline,
+    bareGround: options.bareGround ?? false,
   };
 }

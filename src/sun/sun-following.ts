@@ -11,7 +11,7 @@ import { type Instant, instantsOf } from "./instants.ts";
 import { countOf, type Dim, eachLight, type KeptLight, type LightField, lightField } from "./light-field.ts";
 import { type SunOptions, settingsFor } from "./options.ts";
 import { castPart, lightOf, rasterOver, standingOver } from "./plane.ts";
-import { bedsOf, sunHours } from "./sun-hours.ts";
+import { bedsOf, isNoBed, sunHours } from "./sun-hours.ts";
 import type { BedSun, SunMap } from "./sun-map.ts";
 import { type LitBed, yardCells, yardSun } from "./yard-sun.ts";
 
@@ -39,7 +39,8 @@ export function sunFollowing(
   const others = garden.items.filter((item) => item.id !== id);
   const casters = castersOf(others);
   const cells = yardCells(garden, settings.cell);
-  const ground = keptField(cells, emptyMask(cells), 0, casters, instants);
+  const onGround = settings.bareGround ? castersOf(others.filter(isNoBed)) : casters;
+  const ground = keptField(cells, emptyMask(cells), 0, onGround, instants);
   const beds = new Map<Bed, KeptBed>(
     bedsOf({ items: others }, settings.cell).map(({ bed, place }) => {
       const field = keptField(place.cells, place.soil, place.level, castersFor(bed, casters), instants);
@@ -70,7 +71,8 @@ export function sunFollowing(
       if (place) tell(bed, place, bedLight(place, castersFor(bed, casters), instants, settings));
     }
     const { season, days, step } = settings;
-    const { totals } = withOneMore(ground, caster, instants);
+    const isOnGround = item !== undefined && (isNoBed(item) || !settings.bareGround);
+    const { totals } = withOneMore(ground, isOnGround ? caster : null, instants);
     return { season, days, step, yard: yardSun(moved, cells, totals, lit, settings), beds: found };
   };
 }

@@ -1,5 +1,6 @@
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
+import type { Item } from "../garden/item.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import { bedLight, castersFor } from "./bed-light.ts";
 import { type BedSoil, bedSoil } from "./bed-soil.ts";
@@ -29,7 +30,8 @@ export function sunHours(garden: Garden, options: SunOptions = {}): SunMap {
   const instants = instantsOf(garden.site, settings);
   const casters = castersOf(garden.items);
   const cells = yardCells(garden, settings.cell);
-  const ground = lightField({ cells, level: 0, soil: emptyMask(cells), casters, instants });
+  const onGround = settings.bareGround ? castersOf(garden.items.filter(isNoBed)) : casters;
+  const ground = lightField({ cells, level: 0, soil: emptyMask(cells), casters: onGround, instants });
   const lit: LitBed[] = [];
   const beds: BedSun[] = [];
   for (const { bed, place } of bedsOf(garden, settings.cell)) {
@@ -55,6 +57,8 @@ export function bedShade(garden: Garden, id: ItemId, options: SunOptions = {}): 
   const light = bedLight(place, castersFor(bed, castersOf(garden.items)), instants, settings);
   return bedSun(bed, place, light, instants, settings, light.shade);
 }
+
+export const isNoBed = ({ kind }: Pick<Item, "kind">): boolean => kind !== "bed";
 
 /** @throws RangeError if there is no such bed */
 export function bedIn({ items }: Pick<Garden, "items">, id: ItemId): Bed {

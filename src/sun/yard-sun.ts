@@ -31,7 +31,7 @@ export function yardSun(
   const perCount = hoursPerCount(settings);
   const hours = new Float32Array(ground.length);
   for (let i = 0; i < ground.length; i++) hours[i] = ground[i]! * perCount;
-  for (const bed of beds) layBed(hours, cells, bed, perCount);
+  if (!settings.bareGround) for (const bed of beds) layBed(hours, cells, bed, perCount);
   const yard = maskOf(cells, [garden.yard]);
   blank(hours, cells, (column, row) => !isSet(yard, cells, column, row));
   for (const ring of coverings(garden)) {

@@ -1,25 +1,13 @@
-import { act, cleanup, render, screen, waitFor, within } from "@testing-library/react";
+import { cleanup, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { SunFound } from "../../app/ledger/sun/SunLeaf.tsx";
 import { shadeWords } from "../../app/ledger/sun/shade-words.ts";
 import { standingOf, standingWords } from "../../app/ledger/sun/sun-standing.ts";
-import { deltaOf, type GardenDelta, withDelta } from "../../app/live/delta.ts";
 import { NO_SUN, useSun } from "../../app/live/sun.ts";
-import { startSun } from "../../app/live/sun-reckoning.ts";
-import { createEditor } from "../../app/store/editor.ts";
 import { useEditor } from "../../app/store/use-editor.ts";
-import { createSunAnswers, type SunAnswer } from "../../app/workers/sun-answers.ts";
-import {
-  applyOps,
-  type BedSun,
-  type Garden,
-  itemId,
-  type Ring,
-  type SunMap,
-  sunHours,
-} from "../../src/index.ts";
-import { bed, gardenOf, gardenWith, thing } from "../helpers/garden-of.ts";
+import { type BedSun, itemId, type SunMap } from "../../src/index.ts";
+import { bed, gardenOf, gardenWith } from "../helpers/garden-of.ts";
 import { onTheBoard } from "./ledger-scene.ts";
 
 const salads = bed("salads", { name: "Salads", x: 0, y: 0, w: 1219.2, h: 2438.4 });
@@ -162,107 +150,5 @@ describe("a bed's standing", () => {
     expect(shadeWords([{ id: itemId("s0"), hours: 0.02, spells: [] }], nameOf)).toBe(
       "Nothing takes much of its sun alone.",
     );
-  });
-});
-
-describe("the reckoning of the sun", () => {
-  const move = (id: string, x: number) => [{ op: "move", id: itemId(id), by: [x, 0] }] as const;
-
-  /** A desk that is asked as the worker is, and answers when it is told to. */
-  function slowDesk() {
-    let known: Garden | null = null;
-    const waiting: (() => void)[] = [];
-    const asked: { readonly garden: Garden; readonly settled: boolean }[] = [];
-    const desk = {
-      stop: vi.fn(),
-      async sunHours(delta: GardenDelta, settled: boolean) {
-        known = withDelta(known, delta);
-        asked.push({ garden: known, settled });
-        const map = sunHours(known, { days: 1, step: 120, cell: 2000 });
-        await new Promise<void>((answer) => waiting.push(answer));
-        return { map, ground: asked.length === 1 ? map.yard : null };
-      },
-    };
-    const answer = async () => {
-      waiting.shift()?.();
-      await act(async () => undefined);
-    };
-    return { desk, asked, answer };
-  }
-
-  it("asks for the newest garden only, as fast as answers come, and looks closer when the hand rests", async () => {
-    const editor = createEditor(garden);
-    const { desk, asked, answer } = slowDesk();
-    const stop = startSun(editor, desk);
-    expect(asked).toHaveLength(1);
-    for (const x of [110, 220, 330]) editor.getState().preview(move("beans", x));
-    expect(asked).toHaveLength(1);
-    await answer();
-    await waitFor(() => expect(asked).toHaveLength(2));
-    expect(asked[1]).toEqual({ garden: editor.getState().draft, settled: false });
-    editor.getState().commitPreview("Move Beans");
-    await answer();
-    expect(useSun.getState()).toMatchObject({ of: editor.getState().garden, settled: false });
-    // Told once, and as before since.
-    expect(useSun.getState().ground?.cell).toBe(2000);
-    await waitFor(() => expect(asked).toHaveLength(3), { timeout: 2000 });
-    expect(asked[2]).toEqual({ garden: editor.getState().garden, settled: true });
-    await answer();
-    await waitFor(() => expect(useSun.getState().settled).toBe(true));
-    stop();
-    expect(useSun.getState()).toEqual(NO_SUN);
-    expect(desk.stop).toHaveBeenCalledOnce();
-  });
-
-  it("keeps no late answer once the leaf is shut, and asks nothing more", async () => {
-    const editor = createEditor(garden);
-    const { desk, asked, answer } = slowDesk();
-    startSun(editor, desk)();
-    await answer();
-    editor.getState().commit("Move Roots", move("roots", 70));
-    await act(async () => undefined);
-    expect(useSun.getState()).toEqual(NO_SUN);
-    expect(asked).toHaveLength(1);
-  });
-
-  it("says why it has no map, and asks again once the garden has changed", async () => {
-    const editor = createEditor(garden);
-    const asked = vi.fn(async (): Promise<SunAnswer> => {
-      throw new RangeError("a step too long");
-    });
-    const stop = startSun(editor, { sunHours: asked, stop: () => undefined });
-    await waitFor(() => expect(useSun.getState().problem).toBe("a step too long"));
-    expect(asked).toHaveBeenCalledTimes(1);
-    editor.getState().commit("Move Roots", move("roots", 90));
-    await waitFor(() => expect(asked).toHaveBeenCalledTimes(2));
-    stop();
-  });
-});
-
-const SMALL_YARD: Ring = [
-  [-2000, -4000],
-  [5000, -4000],
-  [5000, 4500],
-  [-2000, 4500],
-];
-
-describe("the worker's answers", () => {
-  const wall = thing("wall", "wall", { at: [2000, -3000] });
-  const before = gardenWith({ yard: SMALL_YARD }, salads, wall);
-  const moved = (id: string) => applyOps(before, [{ op: "move", id: itemId(id), by: [310, 170] }]);
-
-  it("tell of the bare ground once, again when something on it moves, and once more when settled", () => {
-    const answer = createSunAnswers();
-    const first = answer(deltaOf(null, before), false);
-    expect(first.ground).toEqual(sunHours({ ...before, items: [wall] }).yard);
-    const bedMoved = moved("salads");
-    expect(answer(deltaOf(before, bedMoved), false).ground).toBeNull();
-    const wallMoved = moved("wall");
-    const third = answer(deltaOf(bedMoved, wallMoved), false);
-    expect(third.ground).toEqual(sunHours({ ...wallMoved, items: wallMoved.items.slice(1) }).yard);
-    expect(third.map).toEqual(sunHours(wallMoved));
-    expect(answer(deltaOf(wallMoved, wallMoved), true).ground).not.toBeNull();
-    // The closer look is kept: coarser ones of the same ground would blur it.
-    expect(answer(deltaOf(wallMoved, wallMoved), false).ground).toBeNull();
   });
 });
