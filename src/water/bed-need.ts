@@ -5,6 +5,7 @@ import { type KcCurve, kcCurve, kcOn, type StageAir, stagesOver } from "./crop-c
 import { type CropWater, cropWater } from "./crop-water.ts";
 import { litresOver } from "./depths.ts";
 import { effectiveRain } from "./effective-rain.ts";
+import { kcUnderMulch } from "./mulched-soil.ts";
 import { easyShareAt, type RootRoom, readilyAvailable, rootDepthOn, totalAvailable } from "./root-store.ts";
 import { kcOfWetting, type Wetting } from "./wetted-soil.ts";
 import { aboveZero, within } from "./within.ts";
@@ -30,6 +31,8 @@ export interface BedWater {
   readonly rainedOn: boolean;
   /** How the young crop is watered, for its coefficient; null takes the tabled one. */
   readonly wetting: Wetting | null;
+  /** Share of the soil under organic mulch, 0 to 1. */
+  readonly mulchedShare: number;
 }
 
 /** Depths are mm over the whole bed. */
@@ -102,7 +105,7 @@ interface Growth {
 
 function growthOf(planting: Planting, bed: BedWater, reference: readonly ReferenceMonth[]): Growth {
   const water = cropWater(planting.crop);
-  const curve = curveOf(planting, water, bed.wetting, reference);
+  const curve = curveOf(planting, water, bed, reference);
   const months = MONTHS.map(() => ({ days: 0, kcDays: 0, rootDepth: 0 }));
   for (let day = 0; day < planting.days; day++) {
     const month = months[monthOfDay(planting.plantedOn + day)]!;
@@ -121,7 +124,7 @@ function growthOf(planting: Planting, bed: BedWater, reference: readonly Referen
 function curveOf(
   { plantedOn, days, onSupports }: Planting,
   water: CropWater,
-  wetting: Wetting | null,
+  { wetting, mulchedShare }: BedWater,
   reference: readonly ReferenceMonth[],
 ): KcCurve {
   const [initial, development, mid] = stagesOver(water.stages, days);
@@ -133,11 +136,8 @@ function curveOf(
     lowestHumidityPercent: meanOver(from, to, ({ lowestHumidityPercent }) => lowestHumidityPercent),
   });
   const youngEt0 = meanOver(0, initial, ({ et0 }) => et0);
-  const season = {
-    days,
-    onSupports,
-    ...(wetting && youngEt0 > 0 ? { initial: kcOfWetting(wetting, youngEt0) } : {}),
-  };
+  const bare = wetting && youngEt0 > 0 ? kcOfWetting(wetting, youngEt0) : water.kcInitial;
+  const season = { days, onSupports, initial: kcUnderMulch(bare, mulchedShare) };
   return kcCurve(water, season, { mid: airOf(grown, grown + mid), late: airOf(grown + mid, days) });
 }
 

@@ -54,11 +54,11 @@ export function kcInAir(tabled: number, height: number, air: StageAir): number {
 /**
  * The coefficients of a crop through a season of so many days, in the air of its mid and late stages.
  *
- * @param initial instead of the tabled one, where it was worked out from how often the soil is wetted
+ * @param season `initial` is the tabled coefficient of the first stage or one worked out from how the soil is wetted and mulched
  */
 export function kcCurve(
   crop: CropWater,
-  season: { readonly days: number; readonly onSupports: boolean; readonly initial?: number },
+  season: { readonly days: number; readonly onSupports: boolean; readonly initial: number },
   air: { readonly mid: StageAir; readonly late: StageAir },
 ): KcCurve {
   const climbs = season.onSupports && crop.kcMidOnSupports !== null;
@@ -66,7 +66,7 @@ export function kcCurve(
   const mid = climbs && crop.kcMidOnSupports !== null ? crop.kcMidOnSupports : crop.kcMid;
   return {
     stages: stagesOver(crop.stages, season.days),
-    initial: atLeastZero(season.initial ?? crop.kcInitial, "the initial crop coefficient"),
+    initial: atLeastZero(season.initial, "the initial crop coefficient"),
     mid: kcInAir(mid, height, air.mid),
     end: kcInAir(crop.kcEnd, height, air.late),
   };

@@ -1,3 +1,5 @@
+import type { MonthNeed } from "./bed-need.ts";
+import { MONTHS } from "./calendar.ts";
 import { aboveZero, atLeastZero } from "./within.ts";
 
 const MM2_PER_M2 = 1e6;
@@ -49,3 +51,22 @@ export interface ZoneBed {
  */
 export const zoneMinutes = (beds: readonly ZoneBed[]): number =>
   beds.reduce((most, { litresAWeek, flowLh }) => Math.max(most, minutesFor(litresAWeek, flowLh)), 0);
+
+/**
+ * How a zone is run in each month: as long as its neediest bed asks, as often as its shallowest store does.
+ * @returns twelve months, January first
+ * @throws RangeError for a bed without twelve months or without flow
+ */
+export function zoneYear(
+  beds: readonly { readonly months: readonly MonthNeed[]; readonly flowLh: number }[],
+): readonly Runs[] {
+  return MONTHS.map((month) => {
+    const needs = beds.map(({ months, flowLh }) => {
+      const need = months[month];
+      if (!need || months.length !== 12) throw new RangeError("a bed's year has twelve months");
+      return { litresAWeek: need.litresAWeek, flowLh, everyDays: need.everyDays };
+    });
+    const waits = needs.flatMap(({ everyDays }) => (everyDays === null ? [] : [everyDays]));
+    return runsOf(zoneMinutes(needs), waits.length > 0 ? Math.min(...waits) : null);
+  });
+}

@@ -1,4 +1,5 @@
 import { practice, type Source } from "../garden/source.ts";
+import { type PipeRun, pipeLossKPa } from "./pipe.ts";
 import { aboveZero, atLeastZero, within } from "./within.ts";
 
 /** What a tap gives, by a gauge and a bucket. */
@@ -20,6 +21,7 @@ export const USABLE_SHARE_SOURCE: Source = practice(
 );
 
 const EXPONENT = 1.852;
+const HALVINGS = 50;
 
 /**
  * Pressure left at the tap while so much runs, kPa: wide open, all of it is lost in the house's pipes, and loss grows with
@@ -33,16 +35,35 @@ export function tapPressureKPa({ stillKPa, openLh }: TapSupply, flowLh: number):
   return aboveZero(stillKPa, "the pressure") * (1 - share ** EXPONENT);
 }
 
+/** What stands between the tap and the lines. */
+export interface TapToLines {
+  /** Lost in the backflow preventer, filter and regulator, and to the rise from tap to bed, kPa. */
+  readonly lostKPa: number;
+  /** The pipe that brings the water, taken as if all of it went to the far end; null where lines start at the tap. */
+  readonly main: Pick<PipeRun, "bore" | "length"> | null;
+}
+
+/** Pressure that arrives at the lines of a zone that takes so much, kPa; below zero where it does not get there. */
+export function pressureAtLines(supply: TapSupply, { lostKPa, main }: TapToLines, flowLh: number): number {
+  const inMain = main ? pipeLossKPa({ ...main, flowLh }) : 0;
+  return tapPressureKPa(supply, flowLh) - atLeastZero(lostKPa, "the pressure lost") - inMain;
+}
+
 /**
- * The most a zone may take from a tap so that its lines still get their pressure, L/h: within the usable share of the flow
- * and with the pressure that is lost on the way (backflow preventer, filter, regulator, main, rise) to spare. 0 where the
- * tap has not that pressure even at rest.
+ * The most a zone may take from a tap so that its lines still get their pressure, L/h: within the usable share of the flow.
+ * 0 where the pressure does not reach even at rest.
+ * @param neededKPa at the head of the lines
  */
-export function zoneLimitLh(supply: TapSupply, neededKPa: number, lostKPa: number): number {
-  const wanted =
-    atLeastZero(neededKPa, "the pressure of the lines") + atLeastZero(lostKPa, "the pressure lost");
-  const { stillKPa, openLh } = supply;
-  const spare = 1 - wanted / aboveZero(stillKPa, "the pressure");
-  if (!(spare > 0)) return 0;
-  return Math.min(USABLE_SHARE, spare ** (1 / EXPONENT)) * aboveZero(openLh, "the open flow");
+export function zoneLimitLh(supply: TapSupply, way: TapToLines, neededKPa: number): number {
+  atLeastZero(neededKPa, "the pressure of the lines");
+  const reaches = (flowLh: number) => pressureAtLines(supply, way, flowLh) >= neededKPa;
+  if (!reaches(0)) return 0;
+  let [low, high] = [0, USABLE_SHARE * supply.openLh];
+  if (reaches(high)) return high;
+  for (let step = 0; step < HALVINGS; step++) {
+    const middle = (low + high) / 2;
+    if (reaches(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
 }

@@ -92,6 +92,7 @@ describe("volumes", () => {
       plantings: [{ crop: "broccoli", plantedOn: plantedOn - 365, days: 300, share: 1, onSupports: false }],
       rainedOn: false,
       wetting: null,
+      mulchedShare: 0,
     } as const;
     const july = bedNeed(bed, Array(12).fill(month), Array(12).fill(40), 1)[6]!;
     expect(july.kc).toBeCloseTo(have(row.kc, "Kc"), 10);

@@ -94,6 +94,12 @@ describe("what a bed needs", () => {
     expect(may(0.35)).toBeLessThan(0.6 * may(1));
   });
 
+  it("is less for a young crop under mulch and the same for a grown one", () => {
+    const [bare, mulched] = [0, 1].map((mulchedShare) => yearOf([planting()], { mulchedShare }));
+    expect(mulched![4]!.cropEt / bare![4]!.cropEt).toBeCloseTo(0.5, 10);
+    expect(mulched![7]!.cropEt).toBe(bare![7]!.cropEt);
+  });
+
   it("runs over new year: garlic from October to June", () => {
     const year = yearOf([planting({ crop: "garlic", plantedOn: dayOfYear(9, 15), days: 250 })]);
     expect(year.map(({ cropEt }) => cropEt > 0)).toEqual([

@@ -4,6 +4,7 @@ import { CROP_IDS } from "../../src/garden/crop-ids.ts";
 import { dayOfYear, daysIn, monthOfDay, wrapDay } from "../../src/water/calendar.ts";
 import { kcCurve, kcInAir, kcOn, seasonDaysOf, stagesOver } from "../../src/water/crop-coefficient.ts";
 import { cropWater } from "../../src/water/crop-water.ts";
+import { kcUnderMulch } from "../../src/water/mulched-soil.ts";
 import { kcOfWetting } from "../../src/water/wetted-soil.ts";
 
 const TABLE_AIR = { windMs: 2, lowestHumidityPercent: 45 };
@@ -14,7 +15,11 @@ describe("the coefficient through a season", () => {
     fc.assert(
       fc.property(crops, fc.integer({ min: 10, max: 365 }), (id, days) => {
         const crop = cropWater(id);
-        const curve = kcCurve(crop, { days, onSupports: false }, { mid: TABLE_AIR, late: TABLE_AIR });
+        const curve = kcCurve(
+          crop,
+          { days, onSupports: false, initial: crop.kcInitial },
+          { mid: TABLE_AIR, late: TABLE_AIR },
+        );
         expect(seasonDaysOf(curve.stages)).toBeCloseTo(days, 9);
         const [initial, development, mid] = curve.stages;
         expect(kcOn(curve, 0)).toBe(crop.kcInitial);
@@ -29,7 +34,7 @@ describe("the coefficient through a season", () => {
       fc.property(crops, fc.double({ min: 0, max: 99.9, noNaN: true }), (id, day) => {
         const curve = kcCurve(
           cropWater(id),
-          { days: 100, onSupports: true },
+          { days: 100, onSupports: true, initial: 0.6 },
           { mid: TABLE_AIR, late: TABLE_AIR },
         );
         expect(Math.abs(kcOn(curve, day + 0.1) - kcOn(curve, day))).toBeLessThan(0.05);
@@ -109,6 +114,15 @@ describe("the coefficient of wetted soil", () => {
     { everyDays: 2, depth: 5, wettedShare: 0 },
     { everyDays: 2, depth: 5, wettedShare: 1.1 },
   ])("refuses %o", (each) => expect(() => kcOfWetting({ ...each, grain: "fine" }, 4)).toThrow(RangeError));
+});
+
+describe("under mulch", () => {
+  it("the young crop loses half as much from soil that is all covered, a quarter less where half is", () => {
+    expect([0, 0.5, 1].map((share) => kcUnderMulch(0.8, share))).toEqual(
+      [0.8, 0.6, 0.4].map((kc) => expect.closeTo(kc, 12)),
+    );
+    expect(() => kcUnderMulch(0.8, 1.2)).toThrow("mulch");
+  });
 });
 
 describe("the calendar", () => {

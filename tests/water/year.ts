@@ -50,5 +50,6 @@ export const bedOf = (plantings: readonly Planting[], over: Partial<BedWater> = 
   plantings,
   rainedOn: true,
   wetting: null,
+  mulchedShare: 0,
   ...over,
 });

@@ -1,7 +1,16 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dripRate, minutesFor, rainRate, runsOf, zoneMinutes } from "../../src/water/run-time.ts";
-import { bucketFlowLh, tapPressureKPa, USABLE_SHARE, zoneLimitLh } from "../../src/water/tap-flow.ts";
+import type { MonthNeed } from "../../src/water/bed-need.ts";
+import { MONTHS } from "../../src/water/calendar.ts";
+import { pipeLossKPa } from "../../src/water/pipe.ts";
+import { dripRate, minutesFor, rainRate, runsOf, zoneMinutes, zoneYear } from "../../src/water/run-time.ts";
+import {
+  bucketFlowLh,
+  pressureAtLines,
+  tapPressureKPa,
+  USABLE_SHARE,
+  zoneLimitLh,
+} from "../../src/water/tap-flow.ts";
 import { type BedLines, planZones } from "../../src/water/zones.ts";
 
 const beds = (flows: readonly number[]): BedLines[] =>
@@ -102,7 +111,7 @@ describe("the tap", () => {
         fc.double({ min: 0, max: 250, noNaN: true }),
         fc.double({ min: 0, max: 90, noNaN: true }),
         (needed, lost) => {
-          const most = zoneLimitLh(supply, needed, lost);
+          const most = zoneLimitLh(supply, { lostKPa: lost, main: null }, needed);
           expect(most).toBeLessThanOrEqual(USABLE_SHARE * 1800);
           expect(tapPressureKPa(supply, most)).toBeGreaterThanOrEqual(needed + lost - 1e-6);
         },
@@ -110,21 +119,42 @@ describe("the tap", () => {
     ));
 
   it("gives as much as that pressure allows, where pressure and not flow is short", () => {
-    const most = zoneLimitLh(supply, 200, 60);
+    const most = zoneLimitLh(supply, { lostKPa: 60, main: null }, 200);
     expect(most).toBeLessThan(USABLE_SHARE * 1800);
     expect(tapPressureKPa(supply, most)).toBeCloseTo(260, 6);
-    expect(zoneLimitLh(supply, 40, 10)).toBe(USABLE_SHARE * 1800);
+    expect(zoneLimitLh(supply, { lostKPa: 10, main: null }, 40)).toBe(USABLE_SHARE * 1800);
+  });
+
+  it("gives less at the end of a long thin main, and just what arrives there", () => {
+    const way = { lostKPa: 60, main: { bore: 15.2, length: 40_000 } };
+    const most = zoneLimitLh(supply, way, 100);
+    expect(most).toBeLessThan(0.8 * zoneLimitLh(supply, { ...way, main: null }, 100));
+    expect(pressureAtLines(supply, way, most)).toBeCloseTo(100, 6);
+    const lost = pipeLossKPa({ ...way.main, flowLh: most });
+    expect(tapPressureKPa(supply, most) - 60 - lost).toBeCloseTo(100, 6);
   });
 
   it("gives no zone at all where even at rest it has too little", () =>
-    expect(zoneLimitLh(supply, 300, 60)).toBe(0));
+    expect(zoneLimitLh(supply, { lostKPa: 60, main: null }, 300)).toBe(0));
 
   it("is refused without flow, time or pressure", () => {
     expect(() => bucketFlowLh(10, 0)).toThrow(RangeError);
-    expect(() => zoneLimitLh({ stillKPa: 0, openLh: 1800 }, 100, 20)).toThrow("pressure");
+    expect(() => zoneLimitLh({ stillKPa: 0, openLh: 1800 }, { lostKPa: 20, main: null }, 100)).toThrow(
+      "pressure",
+    );
     expect(() => tapPressureKPa(supply, 2000)).toThrow("flow");
   });
 });
+
+const nothing: MonthNeed = {
+  et0: 1,
+  kc: 0,
+  cropEt: 0,
+  effectiveRain: 0,
+  need: 0,
+  litresAWeek: 0,
+  everyDays: null,
+};
 
 describe("minutes", () => {
   it("bring what is needed: the rate over the time is the water", () => {
@@ -153,6 +183,22 @@ describe("minutes", () => {
     ];
     expect(zoneMinutes(zone)).toBe(120);
     expect(zoneMinutes([])).toBe(0);
+  });
+
+  it("of a zone follow the year: the driest month longest, none in winter", () => {
+    const needs = (litres: number, everyDays: number) =>
+      MONTHS.map((month) =>
+        month < 4 || month > 8 ? nothing : { ...nothing, litresAWeek: litres * (month - 3), everyDays },
+      );
+    const year = zoneYear([
+      { months: needs(10, 3), flowLh: 40 },
+      { months: needs(20, 2), flowLh: 60 },
+    ]);
+    expect(year[0]).toEqual({ aWeek: 0, minutesEach: 0 });
+    // In September, 100 L at 60 L/h: 100 minutes, in four runs as the second bed's store lasts two days.
+    expect(year[8]).toEqual({ aWeek: 4, minutesEach: 25 });
+    expect(zoneYear([])).toEqual(Array(12).fill({ aWeek: 0, minutesEach: 0 }));
+    expect(() => zoneYear([{ months: needs(1, 1).slice(1), flowLh: 40 }])).toThrow("twelve");
   });
 
   it("are refused without a flow or a bed", () => {
