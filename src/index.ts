@@ -30,6 +30,7 @@ export {
   type RootClass,
 } from "./crops/crop-table.ts";
 export { type Below, ROOT_RUN_SOURCES, rootRun } from "./crops/root-run.ts";
+export { poundsPerAcre, seedFor } from "./crops/seed-rate.ts";
 export { EXAMPLES, type Example } from "./examples/index.ts";
 export { type Alignment, alignOps, spaceOps, turnOps } from "./garden/arrange.ts";
 export { boundsOfItem, boundsOfItems } from "./garden/bounds-of-item.ts";
@@ -150,3 +151,79 @@ export { FOOT, INCH, SAME_LENGTH, type Units } from "./units/length.ts";
 export { LengthError } from "./units/length-error.ts";
 export { parseLength } from "./units/parse-length.ts";
 export { parseRatio } from "./units/parse-ratio.ts";
+export { formatFlow, formatPressure, formatWater } from "./units/water-measures.ts";
+export { type BedWater, bedNeed, type MonthNeed, type Planting } from "./water/bed-need.ts";
+export { dayOfYear } from "./water/calendar.ts";
+export {
+  type Climate,
+  type Guessed,
+  type MonthWeather,
+  type Place,
+  type ReferenceMonth,
+  referenceMonths,
+} from "./water/climate.ts";
+export { type KcCurve, kcOn, type StageAir, stagesOver } from "./water/crop-coefficient.ts";
+export { CROP_WATER_SOURCES, type CropWater, cropWater, hasOwnRow, type Stages } from "./water/crop-water.ts";
+export { type Delivery, EFFICIENCY } from "./water/delivery.ts";
+export { type DripLine, type DripLineFlow, dripLine, longestLine } from "./water/drip-line.ts";
+export { EFFECTIVE_RAIN_SOURCE, effectiveRain } from "./water/effective-rain.ts";
+export { type Emitter, emitterExponent, emitterFlowLh } from "./water/emitter.ts";
+export type { Humidity } from "./water/humidity.ts";
+export { MULCHED_SOURCE } from "./water/mulched-soil.ts";
+export { christiansenFactor, lateralLossKPa } from "./water/outlets.ts";
+export { hazenWilliamsKPa, KPA_PER_M, type PipeRun, pipeLossKPa, speedMs } from "./water/pipe.ts";
+export type { Setting, Sunshine } from "./water/radiation.ts";
+export { hargreaves, penmanMonteith, type ReferenceSteps, type Weather } from "./water/reference.ts";
+export { type GroundBelow, rootRoomOf } from "./water/root-room.ts";
+export {
+  easyShareAt,
+  type RootRoom,
+  readilyAvailable,
+  rootDepthOn,
+  totalAvailable,
+} from "./water/root-store.ts";
+export {
+  dripRate,
+  minutesFor,
+  type Runs,
+  rainRate,
+  runsOf,
+  type ZoneBed,
+  zoneMinutes,
+  zoneYear,
+} from "./water/run-time.ts";
+export { type Sky, skyOf } from "./water/sky.ts";
+export {
+  MIX_SOURCE,
+  type SoilWater,
+  soilOfMix,
+  soilOfTexture,
+  TEXTURES,
+  TEXTURES_SOURCE,
+  type Texture,
+  type TextureId,
+} from "./water/soil-water.ts";
+export {
+  bucketFlowLh,
+  pressureAtLines,
+  type TapSupply,
+  type TapToLines,
+  tapPressureKPa,
+  USABLE_SHARE,
+  USABLE_SHARE_SOURCE,
+  zoneLimitLh,
+} from "./water/tap-flow.ts";
+export {
+  DRIP_TAPE,
+  GARDEN_LINE,
+  LINE_VARIATION,
+  PLASTIC_SMOOTHNESS,
+  RUN_LIMITS,
+  TUBING,
+  type Tubing,
+} from "./water/tubing.ts";
+export { type Uniformity, uniformityOf } from "./water/uniformity.ts";
+export { type BalanceDay, type BalanceResult, waterBalance } from "./water/water-balance.ts";
+export { litresByRule, WEEKLY_RULE } from "./water/weekly-rule.ts";
+export { WETTED, WETTED_SOURCE, WETTING_SOURCE, type Wetting } from "./water/wetted-soil.ts";
+export { type BedLines, planZones, type Zone, type ZonePart, type ZonePlan } from "./water/zones.ts";
