@@ -5,6 +5,7 @@ import type { Limits } from "../garden/limits.ts";
 import { bandsAbout } from "../geometry/band.ts";
 import { difference, offset, regionsOf } from "../geometry/clip.ts";
 import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
+import { plainInset } from "../geometry/inset.ts";
 import { contains, ringArea, signedArea } from "../geometry/ring.ts";
 import type { Point, Region, Ring } from "../geometry/types.ts";
 import { add, distance, subtract } from "../geometry/vector.ts";
@@ -151,7 +152,10 @@ export function soilBeyond(
 function ringsBeyond(bed: Bed, standing: readonly Stretch[], reach: number): readonly Ring[] {
   const { outside, inside, wallThickness } = frameOf(bed);
   // Open all round, what is left is the bed drawn in by the reach (and by no less than twice a mitred wall).
-  if (isAllRound(standing, outside) && reach > 2 * wallThickness) return offset([outside], -reach, "round");
+  if (isAllRound(standing, outside) && reach > 2 * wallThickness) {
+    const plain = plainInset(outside, reach);
+    return plain ? [plain] : offset([outside], -reach, "round");
+  }
   const corners = inside.flat();
   const bands = standing.flatMap((stretch) => bandsAbout(stretch, reach, corners));
   return bands.length > 0 ? difference(inside, bands) : inside;
