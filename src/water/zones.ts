@@ -71,9 +71,19 @@ function splitBed({ id, lines, lineLh }: BedLines, limitLh: number): ZonePart[] 
   });
 }
 
-/** First the greedy plan; if it uses more zones than the sum of flows asks for, every other way, until one is as few. */
+/** No plan has fewer: all flows have to pass, and of the parts from the largest down to each only so many go into one zone. */
+function leastZones(sorted: readonly ZonePart[], limitLh: number): number {
+  if (sorted.length === 0) return 0;
+  const bySum = Math.ceil((flowOf(sorted) / limitLh) * (1 - 1e-9));
+  const byCount = sorted.map(({ flowLh }, at) =>
+    Math.ceil((at + 1) / Math.floor((limitLh / flowLh) * (1 + 1e-9))),
+  );
+  return Math.max(bySum, ...byCount);
+}
+
+/** First the greedy plan; if it uses more zones than there must be, every other way, until one is as few. */
 function fewestZones(sorted: readonly ZonePart[], limitLh: number) {
-  const least = Math.ceil((flowOf(sorted) / (limitLh || 1)) * (1 - 1e-9));
+  const least = leastZones(sorted, limitLh);
   let best = greedy(sorted, limitLh);
   let steps = 0;
   const open: ZonePart[][] = [];

@@ -51,6 +51,11 @@ describe("zones", () => {
     ).toEqual([100, 99]);
   });
 
+  it("are known to be the fewest where no three beds fit into one", () => {
+    const flows = Array.from({ length: 31 }, (_, i) => 335 + ((i * 37) % 60));
+    expect(planZones(beds(flows), 1000)).toMatchObject({ fewest: true, zones: { length: 16 } });
+  });
+
   it("hold every line once and never more than the limit", () =>
     fc.assert(
       fc.property(
