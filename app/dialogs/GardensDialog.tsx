@@ -5,7 +5,7 @@ import type { KeptGarden, Outcome } from "../keeping/types.ts";
 import { useKeeping } from "../keeping/use-keeping.ts";
 import { Dialog } from "./Dialog.tsx";
 import { KeptRow } from "./KeptRow.tsx";
-import { closeDialog } from "./open-dialog.ts";
+import { closeDialog, openDialog } from "./open-dialog.ts";
 
 /** Gardens kept on this device; new ones, examples, files. */
 export function GardensDialog() {
@@ -72,6 +72,9 @@ export function GardensDialog() {
           </button>
           <button type="button" className="button" onClick={() => gardens.saveToFile()}>
             Save to a file
+          </button>
+          <button type="button" className="button" onClick={() => openDialog("take-along")}>
+            Link, drawing, list
           </button>
         </p>
       </section>
