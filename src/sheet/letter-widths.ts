@@ -1,7 +1,8 @@
 /**
  * Advance widths of the sheet's lettering, Barlow Semi Condensed (SIL Open Font License), in thousandths of the type
  * size: [regular, semibold]. Read from the horizontal metrics of the font files that the page ships, so that lines can
- * be broken and columns set without a page; a test compares them with the files.
+ * be broken and columns set without a page; a test compares them with the files. The eighths are those of the files made
+ * for them.
  */
 export const LETTER_WIDTHS: Readonly<Record<string, readonly [regular: number, semibold: number]>> = {
   " ": [200, 200],
@@ -138,4 +139,8 @@ export const LETTER_WIDTHS: Readonly<Record<string, readonly [regular: number, s
   Ö: [539, 544],
   Ü: [562, 557],
   É: [517, 513],
+  "⅛": [726, 733],
+  "⅜": [811, 817],
+  "⅝": [788, 799],
+  "⅞": [767, 782],
 };

@@ -1,55 +1,24 @@
-import { readFileSync } from "node:fs";
-import { inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
+import { advanceOf, fontTables, glyphOf, outlineOf, partsOf } from "../../scripts/font-file.mjs";
 import { LETTER_WIDTHS } from "../../src/sheet/letter-widths.ts";
 import { shortened, textWidth, wrapped } from "../../src/sheet/lettering.ts";
 
-/** The tables of a WOFF file (W3C Recommendation "WOFF File Format 1.0", section 4), inflated. */
-function fontTables(weight: 400 | 600): Map<string, Buffer> {
-  const name = `barlow-semi-condensed-latin-${weight}-normal.woff`;
-  const file = readFileSync(
-    new URL(`../../node_modules/@fontsource/barlow-semi-condensed/files/${name}`, import.meta.url),
-  );
-  const tables = new Map<string, Buffer>();
-  for (let i = 0; i < file.readUInt16BE(12); i++) {
-    const at = 44 + 20 * i;
-    const [offset, packed, size] = [4, 8, 12].map((step) => file.readUInt32BE(at + step)) as [
-      number,
-      number,
-      number,
-    ];
-    const data = file.subarray(offset, offset + packed);
-    tables.set(file.toString("latin1", at, at + 4), packed < size ? inflateSync(data) : data);
-  }
-  return tables;
-}
+const file = (path: string) => fontTables(new URL(`../../${path}`, import.meta.url));
 
-/** Glyph of a character by the font's format 4 character map (OpenType specification, "cmap"). */
-function glyphOf(cmap: Buffer, code: number): number {
-  for (let i = 0; i < cmap.readUInt16BE(2); i++) {
-    const map = cmap.subarray(cmap.readUInt32BE(4 + 8 * i + 4));
-    if (map.readUInt16BE(0) !== 4) continue;
-    const doubled = map.readUInt16BE(6);
-    for (let segment = 0; segment < doubled; segment += 2) {
-      const end = map.readUInt16BE(14 + segment);
-      const start = map.readUInt16BE(16 + doubled + segment);
-      if (code < start || code > end) continue;
-      const delta = map.readUInt16BE(16 + 2 * doubled + segment);
-      const rangeAt = 16 + 3 * doubled + segment;
-      const range = map.readUInt16BE(rangeAt);
-      if (range === 0) return (code + delta) & 0xffff;
-      const glyph = map.readUInt16BE(rangeAt + range + 2 * (code - start));
-      return glyph === 0 ? 0 : (glyph + delta) & 0xffff;
-    }
-  }
-  return 0;
-}
+/** The lettering of a weight, and the file with the eighths that it leaves out. */
+const files = (weight: 400 | 600) => [
+  file(
+    `node_modules/@fontsource/barlow-semi-condensed/files/barlow-semi-condensed-latin-${weight}-normal.woff`,
+  ),
+  file(`app/style/fractions/eighths-${weight}.ttf`),
+];
+
+const glyphIn = (tables: Map<string, Buffer>, letter: string): number =>
+  glyphOf(tables.get("cmap")!, letter.codePointAt(0)!);
 
 function widthInFont(tables: Map<string, Buffer>, letter: string): number {
-  const glyph = glyphOf(tables.get("cmap")!, letter.codePointAt(0)!);
   const perEm = tables.get("head")!.readUInt16BE(18);
-  const last = tables.get("hhea")!.readUInt16BE(34) - 1;
-  return Math.round((tables.get("hmtx")!.readUInt16BE(4 * Math.min(glyph, last)) * 1000) / perEm);
+  return Math.round((advanceOf(tables, glyphIn(tables, letter)) * 1000) / perEm);
 }
 
 describe("letter widths", () => {
@@ -57,14 +26,25 @@ describe("letter widths", () => {
     [400, 0],
     [600, 1],
   ] as const)("are those of the font the page ships, weight %i", (weight, column) => {
-    const tables = fontTables(weight);
     for (const [letter, widths] of Object.entries(LETTER_WIDTHS)) {
-      expect(
-        glyphOf(tables.get("cmap")!, letter.codePointAt(0)!),
-        `"${letter}" is in the font`,
-      ).toBeGreaterThan(0);
+      const tables = files(weight).find((one) => glyphIn(one, letter) > 0);
+      if (!tables) throw new Error(`"${letter}" is in no file of the lettering`);
       expect(widths[column], `width of "${letter}"`).toBe(widthInFont(tables, letter));
     }
+  });
+
+  it.each([400, 600] as const)("has the eighths set of the font's own parts, weight %i", (weight) => {
+    const [latin, eighths] = files(weight) as [Map<string, Buffer>, Map<string, Buffer>];
+    const outline = (tables: Map<string, Buffer>, glyph: number) => outlineOf(tables, glyph).toString("hex");
+    const parts = partsOf(outlineOf(latin, glyphIn(latin, "¼")));
+    for (const sign of "⅛⅜⅝⅞") {
+      const own = partsOf(outlineOf(eighths, glyphIn(eighths, sign)));
+      expect(own, sign).toHaveLength(3);
+      // The stroke is the font's own, and what stands after it stands as far from it as the four of ¼ does.
+      expect(outline(eighths, own[1]!.glyph)).toContain(outline(latin, parts[1]!.glyph));
+      expect(own[2]!.x - own[1]!.x).toBe(parts[2]!.x - parts[1]!.x);
+    }
+    expect(partsOf(outlineOf(eighths, glyphIn(eighths, "⅛")))[1]!.x).toBe(parts[1]!.x);
   });
 
   it("add up to the width of a line", () => {
