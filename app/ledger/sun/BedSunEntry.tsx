@@ -1,12 +1,27 @@
-import { type BedSun, formatHours, type ItemId, type Limits } from "../../../src/index.ts";
+import { useEffect, useRef } from "react";
+import {
+  type BedSun,
+  type DayHours,
+  formatHours,
+  type ItemId,
+  type ItemOf,
+  type Limits,
+  nameOf,
+} from "../../../src/index.ts";
+import { dayWords } from "../../moment/year-days.ts";
+import { BedYear } from "./BedYear.tsx";
+import { BestPlaceFor } from "./BestPlaceFor.tsx";
 import { DayBar } from "./DayBar.tsx";
 import { StandingMark } from "./StandingMark.tsx";
 import { shadeWords } from "./shade-words.ts";
 import { standingOf, standingWords } from "./sun-standing.ts";
+import { useSeen } from "./use-seen.ts";
 
 interface Props {
   readonly sun: BedSun;
-  readonly name: string;
+  readonly bed: ItemOf<"bed">;
+  /** Its hours where it is under the hand now; the map follows. */
+  readonly hours: number;
   readonly limits: Pick<Limits, "sun" | "sunLeast">;
   readonly selected: boolean;
   /** Hours the bars stand for. */
@@ -15,26 +30,46 @@ interface Props {
   readonly onShow: () => void;
 }
 
-/** One bed: its hours, how they stand, when in the day they come, its worst corner, what takes sun from it. */
-export function BedSunEntry({ sun, name, limits, selected, whole, nameOf, onShow }: Props) {
-  const standing = standingOf(sun.hours, limits);
+/**
+ * One bed: its hours, how they stand, when in the day and the season they come, what takes sun from it. The one that is
+ * selected tells more: the whole year, and the best place for it.
+ */
+export function BedSunEntry({ sun, bed, hours, limits, selected, whole, nameOf: named, onShow }: Props) {
+  const row = useRef<HTMLLIElement>(null);
+  const seen = useSeen(row);
+  useEffect(() => {
+    if (selected) row.current?.scrollIntoView({ block: "nearest" });
+  }, [selected]);
+  const standing = standingOf(hours, limits);
   return (
-    <li className="bed-sun" data-active={selected}>
+    <li ref={row} className="bed-sun" data-active={selected}>
       <StandingMark standing={standing} />
       <div className="bed-sun-body">
         <h3>
           <button type="button" className="snag-title" aria-pressed={selected} onClick={onShow}>
-            {name}
+            {nameOf(bed)}
           </button>
-          <span className="bed-hours">{formatHours(sun.hours)} a day</span>
+          <span className="bed-hours">{formatHours(hours)} a day</span>
         </h3>
         <p className="bed-standing">
           <strong>{standingWords(standing, limits)}</strong>
           <span>worst corner {formatHours(sun.worst.hours)}</span>
         </p>
         <DayBar parts={sun.parts} whole={whole} wanted={limits.sun} />
-        {sun.shade ? <p className="bed-shade">{shadeWords(sun.shade, nameOf)}</p> : null}
+        {sun.shade ? <p className="bed-shade">{shadeWords(sun.shade, named)}</p> : null}
+        <BedYear id={bed.id} wanted={seen || selected} whole={selected} />
+        {selected ? (
+          <>
+            <p className="bed-shade">
+              Best day {dayHours(sun.bestDay)}, worst {dayHours(sun.worstDay)}.
+            </p>
+            <BestPlaceFor bed={bed} />
+          </>
+        ) : null}
       </div>
     </li>
   );
 }
+
+/** "21 June with 9.1 h". */
+const dayHours = ({ day, hours }: DayHours): string => `${dayWords(day)} with ${formatHours(hours)}`;

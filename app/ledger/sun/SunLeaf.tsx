@@ -11,6 +11,7 @@ import { BedSunEntry } from "./BedSunEntry.tsx";
 import { DayHatches } from "./DayBar.tsx";
 import { HoursDrawnField } from "./HoursDrawnField.tsx";
 import { MomentSection } from "./MomentSection.tsx";
+import { SunCosts } from "./SunCosts.tsx";
 import { standingOf } from "./sun-standing.ts";
 import "../../style/sun.css";
 
@@ -23,7 +24,9 @@ export function SunLeaf() {
 
 /** How much sun each bed gets, and what takes it. */
 export function SunFound() {
-  const { map, problem } = useSun();
+  const map = useSun((s) => s.map);
+  const problem = useSun((s) => s.problem);
+  const dragged = useSun((s) => s.dragged);
   const garden = useEditor(shownGarden);
   const selection = useEditor((s) => s.selection);
   const names = useMemo(() => new Map(garden.items.map((item) => [item.id, nameOf(item)])), [garden.items]);
@@ -33,7 +36,11 @@ export function SunFound() {
   }
   if (!map) return <p className="leaf-text quiet">Reckoning…</p>;
 
-  const beds = map.beds.filter(({ id }) => names.has(id));
+  const beds = map.beds.flatMap((sun) => {
+    const bed = garden.items.find(({ id }) => id === sun.id);
+    const hours = dragged?.id === sun.id ? dragged.hours : sun.hours;
+    return bed?.kind === "bed" ? [{ sun, bed, hours }] : [];
+  });
   const enough = beds.filter(({ hours }) => standingOf(hours, limits) === "enough");
   const whole = Math.max(limits.sun, mostHours(map.yard.hours), ...beds.map(({ hours }) => hours));
   const named = (id: ItemId) => names.get(id) ?? null;
@@ -56,11 +63,12 @@ export function SunFound() {
       </div>
       <DayHatches />
       <ul>
-        {beds.map((sun) => (
+        {beds.map(({ sun, bed, hours }) => (
           <BedSunEntry
             key={sun.id}
             sun={sun}
-            name={names.get(sun.id) ?? sun.id}
+            bed={bed}
+            hours={hours}
             limits={limits}
             selected={selection.has(sun.id)}
             whole={whole}
@@ -69,14 +77,16 @@ export function SunFound() {
           />
         ))}
       </ul>
+      <SunCosts />
       <p className="sun-notes">
-        The dotted lines on the plan join places with the same hours on bare ground, with no bed in the way.
-        Midday is from 10 to 2 by the sun. What a thing takes is what the bed would gain if that alone were
-        not there.
+        The lines on the plan join places with the same hours on bare ground, with no bed in the way. The bars
+        of the months are for the 15th of each, from sunrise to sunset: filled in the sun, pale in shade.
+        Midday is from 10 to 2 by the sun. What a thing takes is what would be gained if that alone were not
+        there.
       </p>
       <p className="sun-notes">
-        Direct sun only, on a level yard under a clear sky: clouds, and hills or houses beyond the yard, are
-        not counted. Latitude, north and the hours wanted are set <ToSite />.
+        Direct sun only, under a clear sky and on a level yard; sunrise and sunset are those of the sun’s
+        middle over a level horizon. Place, season, skyline, north and the hours wanted are set <ToSite />.
       </p>
     </div>
   );

@@ -1,7 +1,7 @@
 import { formatHours, type ItemId, type Shade } from "../../../src/index.ts";
 
 /** Less than this is lost in the rounding of what is shown, hours. */
-const TOLD = 0.05;
+export const TOLD = 0.05;
 const MOST = 3;
 
 /**

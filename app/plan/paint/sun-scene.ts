@@ -11,12 +11,13 @@ import { snagMarkPlaces } from "../snag-marks.ts";
 import { paintGhost } from "./sun-ghost.ts";
 import { paintSunLines } from "./sun-lines.ts";
 import { paintSunTone } from "./sun-tone.ts";
+import { paintSunUnderHand } from "./sun-under-hand.ts";
 
 /** What the open Sun leaf shows on the plan: the tone, the shadows of the moment, the lines of equal hours, a proposed place. */
 export function paintSunScene(pen: Pen): void {
   const { open, shadows, day, minutes, hoursDrawn, ghost } = useMoment.getState();
   if (!open) return;
-  const { ground } = useSun.getState();
+  const { ground, dragged } = useSun.getState();
   const garden = shownGarden(useEditor.getState());
   if (ground && hoursDrawn === "tone") paintSunTone(pen, ground, garden);
   if (shadows) paintShadows(pen, castShadows(garden, instantAt(garden.site, day, minutes)), garden);
@@ -30,4 +31,5 @@ export function paintSunScene(pen: Pen): void {
     );
   }
   if (ghost) paintGhost(pen, ghost);
+  if (dragged) paintSunUnderHand(pen, garden, dragged);
 }
