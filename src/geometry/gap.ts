@@ -13,17 +13,24 @@ export interface Clearance {
 /** Below this a distance is noise of the arithmetic, mm: a corner turned onto a side misses it by some 1e-12. */
 const NOISE = 1e-6;
 
-const boxes = new WeakMap<Ring, Box>();
+/** What is remembered of a ring that is kept and never changed: by one look-up, for a moved ring is new at every move. */
+interface Known {
+  readonly box: Box;
+  flat: Flat | null;
+}
+const knownOf = new WeakMap<Ring, Known>();
+
+function knownAbout(ring: Ring): Known {
+  let known = knownOf.get(ring);
+  if (!known) {
+    known = { box: boundsOf(ring), flat: null };
+    knownOf.set(ring, known);
+  }
+  return known;
+}
 
 /** The bounds of a ring that is kept and never changed: remembered by the ring itself. */
-export function boxOf(ring: Ring): Box {
-  let box = boxes.get(ring);
-  if (!box) {
-    box = boundsOf(ring);
-    boxes.set(ring, box);
-  }
-  return box;
-}
+export const boxOf = (ring: Ring): Box => knownAbout(ring).box;
 
 /** Distance between two boxes, mm; 0 where they touch or overlap. */
 export function boxDistance(a: Box, b: Box): number {
@@ -159,8 +166,10 @@ function closestCorner(corners: Ring, sides: Ring, best: number): Clearance {
   if (corners.length === 0 || sides.length === 0) {
     throw new RangeError("a gap needs at least one point on each side");
   }
-  const { minX, minY, maxX, maxY } = boxOf(sides);
-  const { coordinates, runs } = flat(sides);
+  const known = knownAbout(sides);
+  const { minX, minY, maxX, maxY } = known.box;
+  known.flat ??= flattened(sides);
+  const { coordinates, runs } = known.flat;
   let least = best * best;
   let [bestCorner, bestSide] = [-1, -1];
   for (let i = 0; i < corners.length; i++) {
@@ -200,27 +209,20 @@ interface Flat {
   readonly runs: Float64Array;
 }
 
-const flats = new WeakMap<Ring, Flat>();
-
-function flat(ring: Ring): Flat {
-  let known = flats.get(ring);
-  if (!known) {
-    const coordinates = new Float64Array(2 * ring.length);
-    const runs = new Float64Array(3 * ring.length);
-    for (let i = 0; i < ring.length; i++) {
-      const corner = ring[i]!;
-      const next = ring[i + 1 === ring.length ? 0 : i + 1]!;
-      const dx = next[0] - corner[0];
-      const dy = next[1] - corner[1];
-      const square = dx * dx + dy * dy;
-      coordinates[2 * i] = corner[0];
-      coordinates[2 * i + 1] = corner[1];
-      runs[3 * i] = dx;
-      runs[3 * i + 1] = dy;
-      runs[3 * i + 2] = square === 0 ? 0 : 1 / square;
-    }
-    known = { coordinates, runs };
-    flats.set(ring, known);
+function flattened(ring: Ring): Flat {
+  const coordinates = new Float64Array(2 * ring.length);
+  const runs = new Float64Array(3 * ring.length);
+  for (let i = 0; i < ring.length; i++) {
+    const corner = ring[i]!;
+    const next = ring[i + 1 === ring.length ? 0 : i + 1]!;
+    const dx = next[0] - corner[0];
+    const dy = next[1] - corner[1];
+    const square = dx * dx + dy * dy;
+    coordinates[2 * i] = corner[0];
+    coordinates[2 * i + 1] = corner[1];
+    runs[3 * i] = dx;
+    runs[3 * i + 1] = dy;
+    runs[3 * i + 2] = square === 0 ? 0 : 1 / square;
   }
-  return known;
+  return { coordinates, runs };
 }
