@@ -1,9 +1,9 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import { outlineOf } from "../garden/outline.ts";
-import { boxOf } from "../geometry/gap.ts";
+import { boxOf, gapOfOutlines } from "../geometry/gap.ts";
 import type { Point, Ring } from "../geometry/types.ts";
-import { placed } from "../geometry/vector.ts";
+import { distance, midpoint } from "../geometry/vector.ts";
 import { FOOT, SAME_LENGTH } from "../units/length.ts";
 import { surroundingsOf } from "./surroundings.ts";
 import type { WheelchairAccess } from "./types.ts";
@@ -17,9 +17,11 @@ const APPROACH = 4 * FOOT;
 
 /**
  * The half turns round the ends of a bed narrower than the limit: up along one side, round the end and back along the
- * other. Widths are clear distances straight out from the bed, the least along the last 4 ft of each side.
+ * other. An end is a run of its real outline that turns about by half a turn without a bay in it: the short side of a
+ * rectangle, the end of each arm of an L or a U, any half of a round. What is turned around is as wide there as the run.
  *
- * An L, a U and a free shape are taken by their bounds in their own frame; so is a round bed.
+ * Widths are clear distances straight out from each side of the run (from a round, whichever way): the least from those
+ * that face as the first side does, along its last 4 ft, from those at the end, and from those that face as the last.
  *
  * @param narrowest width below which a side is no way, and there is no turn to be made
  * @returns one for each end that can be turned around, with widths capped at 6 ft
@@ -30,9 +32,10 @@ export function halfTurnsRound(
   element: number,
   narrowest: number,
 ): HalfTurnAt[] {
-  const frame = ownFrame(bed);
   const { obstacles, yard, near } = surroundingsOf(garden);
   const outline = outlineOf(bed);
+  const ends = endsOf(sidesOf(outline)).filter(({ width }) => width < element - SAME_LENGTH);
+  if (ends.length === 0) return [];
   const rings = [
     yard,
     ...near(boxOf(outline), SIGHT)
@@ -40,32 +43,20 @@ export function halfTurnsRound(
       .filter(({ id }) => id !== bed.id)
       .map(({ ring }) => ring),
   ];
-  return endsOf(frame, element).flatMap((end) => {
-    const [approach, turn, leave] = [end.before, end.across, end.after].map((strip) =>
-      clearOut(strip, rings),
-    );
-    if (approach === undefined || turn === undefined || leave === undefined) return [];
+  const isRound = bed.shape.type === "oval";
+  const whole = new Map<Strip, number>();
+  const clear = (strip: Strip): number => {
+    const known = whole.get(strip) ?? (isRound ? clearAbout(strip, rings) : clearOut(strip, rings));
+    whole.set(strip, known);
+    return known;
+  };
+  return ends.flatMap((end) => {
+    const [approach, turn, leave] = [end.before, end.across, end.after].map((strips) =>
+      Math.min(SIGHT, ...strips.map(clear)),
+    ) as [number, number, number];
     if (Math.min(approach, turn, leave) < narrowest - SAME_LENGTH) return [];
     return [{ around: bed.id, at: end.at, element: end.width, approach, turn, leave }];
   });
-}
-
-/** A rectangle on the plan: a middle, half sizes along its own axes, and how it is turned. */
-interface Frame {
-  readonly bed: Bed;
-  readonly minX: number;
-  readonly minY: number;
-  readonly maxX: number;
-  readonly maxY: number;
-}
-
-function ownFrame(bed: Bed): Frame {
-  const local = outlineOf(bed).map(([x, y]) => {
-    const [dx, dy] = [x - bed.at[0], y - bed.at[1]];
-    const rad = (-bed.turn * Math.PI) / 180;
-    return [dx * Math.cos(rad) - dy * Math.sin(rad), dx * Math.sin(rad) + dy * Math.cos(rad)] as const;
-  });
-  return { bed, ...boxOf(local) };
 }
 
 /** A stretch of side, from one point to another, with the ground to be measured at its left as seen. */
@@ -74,40 +65,77 @@ interface Strip {
   readonly to: Point;
 }
 
+interface OutlineSide extends Strip {
+  /** By how much the next side turns off from this one, degrees: over 0 at an outer corner, under 0 into a bay. */
+  readonly turns: number;
+}
+
+function sidesOf(outline: Ring): OutlineSide[] {
+  const strips = outline
+    .map((from, i): Strip => ({ from, to: outline[(i + 1) % outline.length]! }))
+    .filter(({ from, to }) => distance(from, to) > SAME_LENGTH);
+  const heading = ({ from, to }: Strip) => (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  return strips.map((strip, i) => {
+    const turns = heading(strips[(i + 1) % strips.length]!) - heading(strip);
+    return { ...strip, turns: ((((turns + 180) % 360) + 360) % 360) - 180 };
+  });
+}
+
 interface End {
   readonly at: Point;
   readonly width: number;
-  readonly before: Strip;
-  readonly across: Strip;
-  readonly after: Strip;
+  readonly before: readonly Strip[];
+  readonly across: readonly Strip[];
+  readonly after: readonly Strip[];
 }
 
-function endsOf({ bed, minX, minY, maxX, maxY }: Frame, element: number): End[] {
-  // Clockwise as seen, so that the outside lies at the left of each side.
-  const corners = (
-    [
-      [minX, minY],
-      [maxX, minY],
-      [maxX, maxY],
-      [minX, maxY],
-    ] as const
-  ).map((corner) => placed(corner, bed.at, bed.turn));
-  return corners.flatMap((from, i): End[] => {
-    const to = corners[(i + 1) % 4]!;
-    const width = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    if (width >= element - SAME_LENGTH) return [];
-    const beyond = corners[(i + 2) % 4]!;
-    const before = corners[(i + 3) % 4]!;
-    return [
-      {
-        at: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2],
-        width,
-        before: { from: towards(from, before), to: from },
-        across: { from, to },
-        after: { from: to, to: towards(to, beyond) },
-      },
-    ];
+const HALF_TURN = 180;
+/** A run that turns by so many degrees less or more than half a turn is an end too: a bed may taper. */
+const TAPER = 45;
+/**
+ * Sides of a run that are turned off by less than this from its first count to the way before the turn, degrees, and so
+ * at its other end: a quarter of the half turn is left for the turn itself.
+ */
+const SAME_WAY = 67.5;
+
+/** One for each side at which a run begins that turns by half a turn, as nearly as any run from there does. */
+function endsOf(sides: readonly OutlineSide[]): End[] {
+  return sides.flatMap((_, first) => {
+    const run = [{ side: sides[first]!, turned: 0 }];
+    for (let k = 1; k < sides.length; k++) {
+      const { side, turned } = run.at(-1)!;
+      const on = turned + side.turns;
+      if (side.turns < 0 || on > HALF_TURN + TAPER) break;
+      if (turned >= HALF_TURN - TAPER && Math.abs(on - HALF_TURN) > Math.abs(turned - HALF_TURN)) break;
+      run.push({ side: sides[(first + k) % sides.length]!, turned: on });
+    }
+    const whole = run.at(-1)!.turned;
+    return whole < HALF_TURN - TAPER ? [] : [endFrom(run, whole)];
   });
+}
+
+function endFrom(
+  run: readonly { readonly side: OutlineSide; readonly turned: number }[],
+  whole: number,
+): End {
+  const [opening, closing] = [run[0]!.side, run.at(-1)!.side];
+  const before = { from: towards(opening.to, opening.from), to: opening.to };
+  const after = { from: closing.from, to: towards(closing.from, closing.to) };
+  const inner = run.slice(1, -1);
+  const across = inner.filter(({ turned }) => turned >= SAME_WAY && turned <= whole - SAME_WAY);
+  // Across the way one goes at the end: halfway between the first side's heading and the last's.
+  const heading = Math.atan2(opening.to[1] - opening.from[1], opening.to[0] - opening.from[0]);
+  const over = heading + (whole / 2) * (Math.PI / 180);
+  const places = [before.from, opening.to, ...inner.map(({ side }) => side.to), after.to];
+  const along = places.map(([x, y]) => x * Math.cos(over) + y * Math.sin(over));
+  const middle = across.length > 0 ? across.map(({ side }) => midpoint(side.from, side.to)) : [opening.to];
+  return {
+    at: middle[Math.floor(middle.length / 2)]!,
+    width: Math.max(...along) - Math.min(...along),
+    before: [before, ...inner.filter(({ turned }) => turned < SAME_WAY).map(({ side }) => side)],
+    across: across.map(({ side }) => side),
+    after: [...inner.filter(({ turned }) => turned > whole - SAME_WAY).map(({ side }) => side), after],
+  };
 }
 
 function towards(from: Point, to: Point): Point {
@@ -115,6 +143,10 @@ function towards(from: Point, to: Point): Point {
   const share = Math.min(1, APPROACH / length);
   return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
 }
+
+/** Clear distance from a stretch of side whichever way, mm: a chord of a round faces nothing quite squarely. */
+const clearAbout = ({ from, to }: Strip, rings: readonly Ring[]): number =>
+  Math.min(SIGHT, ...rings.map((ring) => gapOfOutlines([from, to], ring).width));
 
 /** Clear distance straight out from a stretch of side, mm; `SIGHT` where nothing is nearer. */
 function clearOut({ from, to }: Strip, rings: readonly Ring[]): number {
