@@ -189,7 +189,9 @@ function firstSound(places: readonly Point[], trial: Trial, { failed, seen }: Re
     const tried = trial.at(by);
     if (tried.hasNarrowGap()) continue;
     if (tried.losesReach()) failed.push({ by, why: "reach", snag: null });
-    else if (tried.isShutOff()) failed.push({ by, why: "shut off", snag: null });
+    // Takes the ways of one more garden to know: worth it once ways have turned out to be what is wrong.
+    else if (failed.some(({ why }) => why === "ways") && tried.isShutOff())
+      failed.push({ by, why: "shut off", snag: null });
     else {
       const snag = tried.wrongWidths() ?? tried.wrong();
       if (!snag) return by;
