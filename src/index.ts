@@ -95,7 +95,7 @@ export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
 export { isSlowRule, type Survey, survey } from "./rules/survey.ts";
 export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
-export type { PaperId } from "./sheet/papers.ts";
+export { PAPER_IDS, PAPERS, type PaperId } from "./sheet/papers.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
 export { type BedMonth, bedMonths, type ShadeSpell, type SunStretch } from "./sun/bed-months.ts";
 export { bedPlane, hoursOn } from "./sun/bed-plane.ts";
@@ -163,7 +163,13 @@ export {
   referenceMonths,
 } from "./water/climate.ts";
 export { type KcCurve, kcOn, type StageAir, stagesOver } from "./water/crop-coefficient.ts";
-export { CROP_WATER_SOURCES, type CropWater, cropWater, hasOwnRow, type Stages } from "./water/crop-water.ts";
+export {
+  CROP_WATER_SOURCES,
+  type CropWater,
+  cropWater,
+  cropWaterSource,
+  type Stages,
+} from "./water/crop-water.ts";
 export { type Delivery, EFFICIENCY } from "./water/delivery.ts";
 export { type DripLine, type DripLineFlow, dripLine, longestLine } from "./water/drip-line.ts";
 export { EFFECTIVE_RAIN_SOURCE, effectiveRain } from "./water/effective-rain.ts";

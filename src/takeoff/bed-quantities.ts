@@ -8,6 +8,7 @@ import { type FillVolumes, fillVolumes, litresOver } from "./fill-volumes.ts";
 import { extentOf, type FrameParts, frameParts } from "./frame-parts.ts";
 import type { Settings } from "./settings.ts";
 import { wallSides } from "./sides.ts";
+import { type Standing, standingOf } from "./standing.ts";
 
 /** Everything that is counted for one bed, before it is known what it is bought from. Lengths in mm, litres. */
 export interface BedQuantities {
@@ -16,6 +17,7 @@ export interface BedQuantities {
   readonly soilAreaMm2: number;
   readonly soilDepth: number;
   readonly wallHeight: number;
+  readonly standing: Standing;
   readonly fill: FillVolumes;
   readonly mulch: number;
   /** Null for a wall that is not of boards. */
@@ -46,13 +48,15 @@ function counted(bed: Bed, settings: Settings): BedQuantities {
   const ring = shapeRing(bed.shape);
   const soilAreaMm2 = insideArea(bed, thickness);
   const name = nameOf(bed);
+  const standing = standingOf(bed);
   return {
     bed,
     name,
     soilAreaMm2,
     soilDepth,
     wallHeight,
-    fill: fillVolumes(bed.fill, soilAreaMm2, soilDepth),
+    standing,
+    fill: fillVolumes(bed.fill, soilAreaMm2, soilDepth, standing.soilDepth),
     mulch: bed.mulch ? litresOver(soilAreaMm2, bed.mulch.depth) : 0,
     frame: bed.wall.made === "boards" ? frameParts(bed, bed.wall, name, settings) : null,
     perimeter: perimeter(ring),

@@ -1,4 +1,4 @@
-import type { GardenPrices } from "../garden/garden.ts";
+import type { Garden, GardenPrices } from "../garden/garden.ts";
 import { practice } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH } from "../units/length.ts";
@@ -18,7 +18,7 @@ const STAPLE_EVERY = 4 * INCH;
 const STAPLES_IN_BOX = 500;
 
 /** Mesh, liners and what holds them, for all beds that have them. */
-export function buyBottoms(beds: readonly BedQuantities[], prices: GardenPrices, settings: Settings): Bill {
+export function buyBottoms(beds: readonly BedQuantities[], { prices }: Garden, settings: Settings): Bill {
   const { units } = settings;
   const meshed = groupedBy(
     beds.filter(({ bed }) => bed.bottom.mesh),

@@ -1,6 +1,7 @@
 import type { GardenPrices } from "../garden/garden.ts";
 import { practice } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
+import { INCH } from "../units/length.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import type { FrameParts } from "./frame-parts.ts";
 import type { Good } from "./goods.ts";
@@ -50,14 +51,14 @@ function buyStakes(framed: readonly Framed[], { units, stakeEvery }: Settings): 
       good: stakeGood(group[0]!.frame.stakes.length, units),
       source: STRUCTURE_SOURCES.stakes,
       how: (count, beds) =>
-        `${counted(count, "stake")} for ${counted(beds, "bed")}: sides over ${formatShort(stakeEvery, units)} get one every ${formatShort(stakeEvery, units)} or less`,
+        `${counted(count, "stake")} for ${counted(beds, "bed")}: sides over ${formatShort(stakeEvery, units)} get one every ${formatShort(stakeEvery, units)} or less; as high as the wall and ${formatShort(12 * INCH, units)} in the ground`,
     }),
   );
   return joinedBills(bills);
 }
 
 const buyTies = (framed: readonly Framed[], { units, tiesFrom }: Settings): Bill =>
-  buyEach(framed, (frame) => frame.ties, {
+  buyEach(framed, (frame) => frame.ties.count, {
     part: "fixings",
     good: tieGood(units),
     source: TIES,
@@ -78,19 +79,22 @@ const buySpikes = (framed: readonly Framed[], { units }: Settings): Bill =>
     ),
   );
 
+/** Screws of the frame, and those that hold its rail down, which are of a length of their own. */
+const screwsIn = ({ frame, id }: Framed) =>
+  [frame.screws, ...(frame.rail ? [frame.rail.screws] : [])].map((screws) => ({ ...screws, id }));
+
 function buyScrews(framed: readonly Framed[], prices: GardenPrices, { units }: Settings): Bill {
-  const byLength = [...groupedBy(framed, ({ frame }) => `${frame.screws.length}`).values()];
-  const bills = byLength.map((group): Bill => {
-    const count = total(group, ({ frame }) => frame.screws.count);
-    if (count === 0) return { purchases: [], offered: [] };
-    const length = group[0]!.frame.screws.length;
+  const uses = framed.flatMap(screwsIn).filter(({ count }) => count > 0);
+  const bills = [...groupedBy(uses, ({ length }) => length.toFixed(3)).values()].map((group): Bill => {
+    const count = total(group, (use) => use.count);
+    const { length } = group[0]!;
     const packs = screwPacks(length, units);
     const shares = sharesOf(
       group,
       ({ id }) => id,
-      ({ frame }) => frame.screws.count,
+      (use) => use.count,
     );
-    const how = `${counted(count, "screw")} of ${formatShort(length, units)} for ${counted(shares.size, "bed")}: 2 to 4 at each board end by its height, 2 a course at each stake`;
+    const how = `${counted(count, "screw")} of ${formatShort(length, units)} for ${counted(shares.size, "bed")}: 2 to 4 at each board end by its height, 2 a course at each stake, one every ${formatShort(16 * INCH, units)} along a rail`;
     const purchases = cheapestBoxes(count, packs, prices).map(
       ({ good, quantity }): Purchase => ({
         part: "fixings",

@@ -1,6 +1,7 @@
 import type { GardenPrices } from "../garden/garden.ts";
 import type { Item } from "../garden/item.ts";
-import { practice, published } from "../garden/source.ts";
+import type { Path } from "../garden/kinds/path.ts";
+import { computed, practice, published } from "../garden/source.ts";
 import { formatArea, formatBulk } from "../units/format-figure.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { type BulkPurchase, cheapestPurchase, type Need } from "./bulk-purchase.ts";
@@ -18,16 +19,20 @@ const DELIVERED = {
   metric: practice("loads by the half cubic metre, 1 m³ at least, 8 m³ to a lorry, materials side by side"),
 } as const;
 const BAGGED = published("sold by loose volume: NIST Handbook 133, section 3.10");
+const PAVED = computed(
+  "the area of the path less what stands on it, in whole units; no allowance for cutting",
+);
 const GATHERED = practice("prunings, leaves and grass are usually gathered for nothing");
 
 /** Fill, mulch and path surfacing: all that comes in bags and loads, bought together. */
 export function buyLoose(
   beds: readonly BedQuantities[],
+  paths: readonly Path[],
   items: readonly Item[],
   prices: GardenPrices,
   settings: Settings,
 ): Bill {
-  const uses = looseUses(beds, items, settings);
+  const uses = looseUses(beds, paths, items, settings);
   const byMaterial = groupedBy(
     uses.filter(({ litres }) => litres > 1e-6),
     ({ material }) => material,
@@ -41,7 +46,7 @@ export function buyLoose(
   return joinedBills([
     ...gathered.map(({ material, group }) => gather(material, group, settings)),
     buySold(sold, prices, settings),
-    buyPaving(items, settings),
+    buyPaving(paths, items, settings),
   ]);
 }
 
@@ -65,7 +70,7 @@ function gather(material: Material, group: readonly Use[], settings: Settings): 
 }
 
 /** What a purchase says of its uses: where it is listed, which beds share it, how much of it fills beds. */
-function describing(group: readonly Use[]): Pick<Purchase, "part" | "shares" | "filling"> {
+function describing(group: readonly Use[]): Pick<Purchase, "part" | "shares" | "filling" | "pathStages"> {
   const all = total(group, ({ litres }) => litres);
   const paths = total(
     group.filter(({ part }) => part === "paths"),
@@ -81,6 +86,7 @@ function describing(group: readonly Use[]): Pick<Purchase, "part" | "shares" | "
       ({ litres }) => litres,
     ),
     filling: all > 0 ? 1 - paths / all : 0,
+    pathStages: group.filter(({ bed }) => bed === null).map(({ stage }) => stage),
   };
 }
 
@@ -101,6 +107,21 @@ const planned = remembered(
   (needs, prices, { units }) =>
     `${units} ${JSON.stringify(prices.own)} ${needs.map(({ material, litres }) => `${material.id} ${litres}`).join()}`,
 );
+
+/** What materials cost by themselves, as bags or loads with their delivery. */
+export function costOfLoose(
+  wanted: readonly { readonly material: string; readonly litres: number }[],
+  prices: GardenPrices,
+  settings: Settings,
+): { readonly money: number; readonly label: string } {
+  const needs = wanted.map(({ material, litres }) => ({
+    material: materialById(material, settings.units),
+    litres,
+  }));
+  const sold = needs.filter(({ material, litres }) => litres > 0 && !isGathered(material));
+  const label = needs.map(({ material }) => material.label).join(", ");
+  return { money: sold.length === 0 ? 0 : (planned(sold, prices, settings)?.cost ?? 0), label };
+}
 
 function buySold(wanted: readonly Wanted[], prices: GardenPrices, settings: Settings): Bill {
   const { units } = settings;
@@ -158,12 +179,10 @@ function buyDelivery(
 /** Whole steps of a load come out of the division with rounding. */
 const tidy = (quantity: number): number => Math.round(quantity * 1000) / 1000;
 
-function buyPaving(items: readonly Item[], { units }: Settings): Bill {
-  const paved = items.flatMap((item) =>
-    item.kind === "path" && item.surface === "paving" && item.depth > 0
-      ? [{ path: item, area: pathArea(item, items) }]
-      : [],
-  );
+export function buyPaving(paths: readonly Path[], items: readonly Item[], { units }: Settings): Bill {
+  const paved = paths
+    .filter(({ surface, depth }) => surface === "paving" && depth > 0)
+    .map((path) => ({ path, area: pathArea(path, items) }));
   const area = total(paved, (path) => path.area);
   if (area <= 0) return { purchases: [], offered: [] };
   const good = pavingGood(units);
@@ -173,9 +192,10 @@ function buyPaving(items: readonly Item[], { units }: Settings): Bill {
     good,
     quantity: Math.ceil(area / unit - 1e-3),
     how: `${counted(paved.length, "paved path")}, ${formatArea(area, units)} free of beds`,
-    source: null,
+    source: PAVED,
     shares: new Map(),
     filling: 0,
+    pathStages: paved.map(({ path }) => path.stage),
   };
   return { purchases: [purchase], offered: [good] };
 }

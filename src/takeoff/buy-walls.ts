@@ -8,9 +8,12 @@ import type { Good } from "./goods.ts";
 import { blockGood, fabricGood, metalCornerGood, metalGood } from "./price-table.ts";
 import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import type { Settings } from "./settings.ts";
+import { middleOfWall } from "./sides.ts";
 
 const METAL = practice("panels go round the outline and lap 2 in; one corner piece a corner");
-const MASONRY = practice("blocks along the middle of the wall, course by course; no allowance for breakage");
+const MASONRY = practice(
+  "blocks along the middle of the wall, each course in whole blocks; no allowance for breakage",
+);
 const FABRIC = practice("a fabric bed is sold whole");
 
 const PANEL = { us: { length: 8 * FOOT, lap: 50.8 }, metric: { length: 2400, lap: 50 } } as const;
@@ -32,6 +35,8 @@ interface Counted {
 
 function walled(quantities: BedQuantities, wall: Bed["wall"], { units }: Settings): Counted[] {
   const around = quantities.perimeter;
+  const { coursesNew } = quantities.standing;
+  if (coursesNew === 0) return [];
   switch (wall.made) {
     case "boards":
     case "mound":
@@ -53,14 +58,14 @@ function walled(quantities: BedQuantities, wall: Bed["wall"], { units }: Setting
       return [panel, { ...corners, how: `${counted(quantities.corners, "corner")} of ${quantities.name}` }];
     }
     case "masonry": {
-      const middle = Math.max(0, around - 4 * wall.thickness);
+      const middle = middleOfWall(quantities.bed.shape, wall.thickness);
       const each = Math.ceil(middle / wall.unitLength - 1e-6);
       return [
         {
           quantities,
           good: blockGood(wall.unitLength, wall.unitHeight, wall.thickness, units),
-          count: each * wall.courses,
-          how: `${quantities.name}: ${formatLength(middle, units)} along the middle of the wall, ${each} blocks × ${counted(wall.courses, "course")}`,
+          count: each * coursesNew,
+          how: `${quantities.name}: ${formatLength(middle, units)} along the middle of the wall, ${each} blocks × ${counted(coursesNew, "course")}`,
           source: MASONRY,
         },
       ];

@@ -6,32 +6,42 @@ import type { Takeoff } from "./types.ts";
  * spreadsheet would take for a formula is given an apostrophe before it, so that opening the file runs nothing.
  */
 export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garden: Garden): string {
+  const { supplier, asOf } = garden.prices;
   const rows: (string | number)[][] = [
     [
+      "Stage",
       "Part",
       "Item",
       "Quantity",
       "Unit",
       `Price ${currency}`,
       "Price is",
+      "Supplier",
+      "Prices of",
       `Cost ${currency}`,
       "How",
       "Source",
     ],
     ...lines.map((line) => [
+      line.stages.join(" and "),
       line.part,
       line.what,
       line.quantity,
       line.unit,
       line.price,
       line.ownPrice ? "own" : "example",
+      line.ownPrice ? supplier : "",
+      line.ownPrice ? (asOf ?? "") : "",
       line.cost,
       line.how,
-      line.source?.text ?? "",
+      line.source.text,
     ]),
     [
       "",
+      "",
       `Total for ${garden.name}`,
+      "",
+      "",
       "",
       "",
       "",
@@ -47,8 +57,11 @@ export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garde
     .concat("\r\n");
 }
 
+/** Also after blanks, and in the full-width forms that some spreadsheets read as the plain ones. */
+const STARTS_FORMULA = /^\s*[=+\-@\t\r\n＝＋－＠]/u;
+
 function field(value: string | number): string {
   if (typeof value === "number") return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  const safe = STARTS_FORMULA.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

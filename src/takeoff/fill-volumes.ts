@@ -1,9 +1,15 @@
 import type { Bed } from "../garden/kinds/bed.ts";
 import { practice, published, type Source } from "../garden/source.ts";
 
-/** How much a bed holds, and how much has to be ordered so that it still holds it after settling. Litres, kg. */
+/**
+ * How much a bed holds, and how much has to be ordered so that it still holds it after settling. Litres, kg. `mix` and
+ * `woody` are what it is to hold in the end; what is in it already counts as the lowest of it and is not ordered.
+ */
 export interface FillVolumes {
   readonly soil: number;
+  readonly have: number;
+  readonly mixNew: number;
+  readonly woodyNew: number;
   readonly mix: number;
   readonly woody: number;
   readonly mixOrder: number;
@@ -40,18 +46,31 @@ export const beforeSettling = (litres: number, settling: number): number => litr
 export const soakedWeight = (litres: number, poundsPerCubicYard: number): number =>
   (litres / LITRES_PER_CUBIC_YARD) * poundsPerCubicYard * KG_PER_POUND;
 
-/** @param areaMm2 of the soil, inside the wall */
-export function fillVolumes({ way, mixDepth }: Bed["fill"], areaMm2: number, soilDepth: number): FillVolumes {
-  const soil = litresOver(areaMm2, soilDepth);
-  const mix = way === "layered" ? litresOver(areaMm2, Math.min(mixDepth, soilDepth)) : soil;
-  const woody = soil - mix;
+/**
+ * @param areaMm2 of the soil, inside the wall
+ * @param haveDepth of soil that is in it already, mm; more than the bed is to hold counts as full
+ */
+export function fillVolumes(
+  { way, mixDepth }: Bed["fill"],
+  areaMm2: number,
+  soilDepth: number,
+  haveDepth = 0,
+): FillVolumes {
+  const litres = (depth: number) => litresOver(areaMm2, depth);
+  const fresh = soilDepth - Math.min(haveDepth, soilDepth);
+  const onTop = way === "layered" ? mixDepth : soilDepth;
+  const [mix, mixNew] = [litres(Math.min(onTop, soilDepth)), litres(Math.min(onTop, fresh))];
+  const [woody, woodyNew] = [litres(soilDepth) - mix, litres(fresh) - mixNew];
   const bought = way !== "native";
   return {
-    soil,
+    soil: litres(soilDepth),
+    have: litres(soilDepth - fresh),
     mix,
     woody,
-    mixOrder: bought ? beforeSettling(mix, SETTLING.mix) : 0,
-    woodyOrder: beforeSettling(woody, SETTLING.woody),
+    mixNew,
+    woodyNew,
+    mixOrder: bought ? beforeSettling(mixNew, SETTLING.mix) : 0,
+    woodyOrder: beforeSettling(woodyNew, SETTLING.woody),
     weight: soakedWeight(mix, SOAKED.mix) + soakedWeight(woody, SOAKED.woody),
   };
 }

@@ -1,21 +1,26 @@
 import type { Bed, BedWall } from "../garden/kinds/bed.ts";
 import { boardSize } from "../garden/timber-sizes.ts";
 import { INCH } from "../units/length.ts";
+import { type CapRail, capRailOf } from "./cap-rail.ts";
+import { namedPieces } from "./named-pieces.ts";
 import type { Settings } from "./settings.ts";
-import { type Side, type WallSides, wallSides } from "./sides.ts";
+import { type WallSides, wallSides } from "./sides.ts";
 import { inParts } from "./splice.ts";
-import { midStakes, screwsPerEnd } from "./structure.ts";
+import { standingOf } from "./standing.ts";
+import { screwsPerEnd } from "./structure.ts";
+import { type FrameFacts, postsOf, type Support, stakesOf, tiesOf } from "./supports.ts";
 import type { Piece } from "./types.ts";
 
-/** What the frame of one bed of boards is made of. */
+/** What is to be made for the frame of one bed of boards: of a bed that stands, only what is still to be added. */
 export interface FrameParts {
   readonly joined: WallSides["joined"];
   readonly pieces: readonly Piece[];
   /** Sides longer than any board on sale, which `pieces` has in parts. */
   readonly spliced: readonly Piece[];
-  readonly posts: { readonly count: number; readonly length: number };
-  readonly stakes: { readonly count: number; readonly length: number };
-  readonly ties: number;
+  readonly rail: CapRail | null;
+  readonly posts: Support;
+  readonly stakes: Support;
+  readonly ties: Support;
   readonly screws: { readonly count: number; readonly length: number };
   /** Long screws that hold heavy timbers to one another. */
   readonly spikes: { readonly count: number; readonly length: number };
@@ -25,12 +30,6 @@ type BoardWall = Extract<BedWall, { made: "boards" }>;
 
 /** Timbers this thick stand on one another and need no posts (common practice). */
 const SELF_STANDING = 60;
-/** A stake is driven this far below the ground, at least (common practice: 12 in). */
-const IN_GROUND = 12 * INCH;
-const STAKE_LENGTHS = {
-  us: [24, 36, 48, 60].map((inches) => inches * INCH),
-  metric: [600, 900, 1200, 1500],
-} as const;
 /** Screws that hold one board to one stake. */
 const PER_STAKE = 2;
 /** Between the slats that carry the soil of a table bed: water gets out, soil does not with a liner on them. */
@@ -42,60 +41,80 @@ export function frameParts(bed: Bed, wall: BoardWall, name: string, settings: Se
   const size = boardSize(wall.board);
   if (!size) return null;
   const { sides, joined } = wallSides(bed.shape, size.thickness, wall.corner);
-  const height = size.height * wall.courses;
-  const heavy = size.thickness >= SELF_STANDING;
+  const standing = standingOf({ already: bed.already, wall });
+  const { coursesNew } = standing;
   const parts = sides.map((side) => ({ side, ...inParts(side.board, settings.longestStock) }));
-  const joints = parts.reduce((sum, part) => sum + part.parts - 1, 0);
-  const corners = joined === "bent" ? 1 : sides.length;
-
-  const braced = wall.bracing !== "none" && bed.legs === null && !heavy;
-  const stakes = braced ? sides.reduce((sum, side) => sum + stakesOn(side, settings), 0) : 0;
-  const soilDepth = Math.max(0, height - bed.fill.belowRim);
-  const tied = wall.bracing === "stakes-and-ties" && soilDepth >= settings.tiesFrom - 0.5;
-  const boardEnds = 2 * wall.courses * parts.reduce((sum, part) => sum + part.parts, 0);
+  const facts: FrameFacts = {
+    bed,
+    wall,
+    height: size.height * wall.courses,
+    heavy: size.thickness >= SELF_STANDING,
+    sides,
+    corners: joined === "bent" ? 1 : sides.length,
+    joints: parts.reduce((sum, part) => sum + part.parts - 1, 0),
+    standing,
+  };
+  const stakes = stakesOf(facts, settings);
+  const posts = postsOf(facts, settings.units);
   return {
     joined,
     pieces: [
-      ...grouped(
-        parts.map(({ side, parts: count, each }) => ({
-          length: each,
-          count: count * wall.courses,
-          label: `${name}, ${count > 1 ? `part of ${side.called}` : side.called}`,
-        })),
+      ...namedPieces(
+        parts.flatMap(({ side, parts: count, each }) =>
+          partEnds(side.angles, count).map((angles) => ({
+            length: each,
+            count: coursesNew,
+            label: `${name}, ${count > 1 ? `part of ${side.called}` : side.called}`,
+            ends: { cut: "bevel" as const, angles },
+          })),
+        ),
       ),
-      ...slats(bed, size, name, settings),
-    ],
+      ...(coursesNew > 0 ? slats(bed, size, name, settings) : []),
+    ].filter(({ count }) => count > 0),
     spliced: parts
-      .filter((part) => part.parts > 1)
-      .map(({ side }) => ({ length: side.board, count: wall.courses, label: `${name}, ${side.called}` })),
-    posts: { count: heavy ? 0 : corners + joints, length: height + (bed.legs ?? 0) },
-    stakes: { count: stakes, length: stakeLength(height, settings) },
-    ties: tied ? Math.max(1, tiesAcross(sides, settings)) : 0,
-    screws: {
-      count: heavy ? 0 : boardEnds * screwsPerEnd(size.height) + stakes * wall.courses * PER_STAKE,
-      // Through the board and at least 1½ in into the post: 3 in for a 2x board, 2¼ in for a 1x.
-      length:
-        settings.units === "us" ? size.thickness + 1.5 * INCH : Math.ceil(size.thickness / 10) * 10 + 40,
-    },
+      .filter((part) => part.parts > 1 && coursesNew > 0)
+      .map(({ side }) => ({ length: side.board, count: coursesNew, label: `${name}, ${side.called}` })),
+    rail: coursesNew > 0 ? capRailOf(bed, wall, name, settings) : null,
+    posts,
+    stakes,
+    ties: tiesOf(facts, stakes, settings),
+    screws: screwsOf(facts, parts, stakes, posts, size, settings),
     spikes: {
-      count: heavy ? (corners + joints) * wall.courses * SPIKES_PER_CORNER : 0,
+      count: facts.heavy ? (facts.corners + facts.joints) * coursesNew * SPIKES_PER_CORNER : 0,
       length: settings.units === "us" ? 8 * INCH : 200,
     },
   };
 }
 
-const stakesOn = (side: Side, { stakeEvery }: Settings): number => midStakes(side.outside, stakeEvery).count;
+/** Of a side in parts only the outer ends meet a corner. */
+const partEnds = ([start, end]: readonly [number, number], count: number) =>
+  Array.from({ length: count }, (_, i) => [i === 0 ? start : 0, i === count - 1 ? end : 0] as const);
 
-/** One tie from each stake of a long side to the one across. */
-const tiesAcross = (sides: readonly Side[], settings: Settings): number =>
-  Math.ceil(
-    sides.filter(({ called }) => called !== "end").reduce((sum, side) => sum + stakesOn(side, settings), 0) /
-      2,
-  );
-
-function stakeLength(height: number, { units }: Settings): number {
-  const sold = STAKE_LENGTHS[units];
-  return sold.find((length) => length >= height + IN_GROUND) ?? sold[sold.length - 1]!;
+/**
+ * Into posts, both ends of every board; without posts, from one board into the end of the other, longer, since the
+ * end of a board holds a screw badly. Posts of a raised frame are screwed to its old courses too.
+ */
+function screwsOf(
+  { heavy, wall, standing, corners, joints }: FrameFacts,
+  parts: readonly { readonly parts: number }[],
+  stakes: Support,
+  posts: Support,
+  size: { readonly height: number; readonly thickness: number },
+  { units }: Settings,
+): { readonly count: number; readonly length: number } {
+  const { thickness, height } = size;
+  const intoEnds = posts.count <= joints && !heavy;
+  const into = intoEnds ? 2.5 : 1.5;
+  const length =
+    units === "us" ? thickness + into * INCH : Math.ceil(thickness / 10) * 10 + (intoEnds ? 60 : 40);
+  if (heavy || standing.coursesNew === 0) return { count: 0, length };
+  const courses = posts.count > 0 && standing.courses > 0 ? wall.courses : standing.coursesNew;
+  const boards = parts.reduce((sum, part) => sum + part.parts, 0);
+  const held = intoEnds ? corners + 2 * joints : 2 * boards;
+  return {
+    count: held * courses * screwsPerEnd(height) + stakes.count * wall.courses * PER_STAKE,
+    length,
+  };
 }
 
 /** The floor of a table bed: boards across its shorter way, one beside the other. */
@@ -129,16 +148,4 @@ export function extentOf(shape: Bed["shape"]): readonly [number, number] {
     default:
       return [shape.width, shape.length];
   }
-}
-
-/** Equal pieces of the same name on one line. */
-function grouped(pieces: readonly Piece[]): Piece[] {
-  const byName = new Map<string, Piece>();
-  for (const piece of pieces) {
-    // Rid of the last digits of rounding only: a thousandth of a millimetre decides whether two ends share a board.
-    const length = Math.round(piece.length * 1e7) / 1e7;
-    const key = `${length} ${piece.label}`;
-    byName.set(key, { ...piece, length, count: piece.count + (byName.get(key)?.count ?? 0) });
-  }
-  return [...byName.values()];
 }

@@ -105,6 +105,16 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
       ],
       46,
     ),
+    us(
+      "soilless",
+      "Soilless mix",
+      [
+        [1, 9.5],
+        [2, 15.5],
+        [3, 21],
+      ],
+      null,
+    ),
     us("wood", "Logs, branches and leaves", [], 0),
     { ...us("straw", "Straw", [], null), packs: [packUs("straw", "Straw", 20, 9.5, "bale")] },
     us("leaves", "Leaves", [], 0),
@@ -142,6 +152,15 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
       ],
       48,
     ),
+    metric(
+      "soilless",
+      "Soilless mix",
+      [
+        [40, 9.5],
+        [50, 11.2],
+      ],
+      null,
+    ),
     metric("wood", "Logs, branches and leaves", [], 0),
     { ...metric("straw", "Straw", [], null), packs: [packMetric("straw", "Straw", 550, 8.5, "bale")] },
     metric("leaves", "Leaves", [], 0),
@@ -157,6 +176,8 @@ const byId: Readonly<Record<Units, ReadonlyMap<string, Material>>> = {
   us: new Map(MATERIALS.us.map((material) => [material.id, material])),
   metric: new Map(MATERIALS.metric.map((material) => [material.id, material])),
 };
+
+export const isMaterial = (id: string): boolean => byId.us.has(id);
 
 /** @throws RangeError for a material that is not in the table */
 export function materialById(id: string, units: Units): Material {

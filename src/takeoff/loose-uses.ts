@@ -1,4 +1,5 @@
 import type { Item } from "../garden/item.ts";
+import type { Path } from "../garden/kinds/path.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatArea, formatShare, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
@@ -17,6 +18,7 @@ export interface Use {
   readonly litres: number;
   /** The bed it is for; null for a path. */
   readonly bed: BedQuantities | null;
+  readonly stage: number;
   readonly name: string;
   /** Once it lies in its place, all materials of it together: what the reckoning starts from. */
   readonly inPlace: number;
@@ -34,11 +36,13 @@ const fillUses = (quantities: BedQuantities): Use[] => {
   const { fill, name, bed } = quantities;
   const { compost, topsoil, soilless } = bed.fill.recipe;
   const parts = compost + topsoil + soilless;
+  const onTopOf = fill.have > 0 ? ", on top of the soil that is in it" : "";
   const use = (material: string, inPlace: number, litres: number, way: string): Use => ({
     part: "fill",
     material,
     litres,
     bed: quantities,
+    stage: bed.stage,
     name,
     inPlace,
     way,
@@ -46,15 +50,15 @@ const fillUses = (quantities: BedQuantities): Use[] => {
   const mix = (material: string, share: number) =>
     use(
       material,
-      fill.mix,
+      fill.mixNew,
       fill.mixOrder * share,
-      `of mix; ${formatShare(share)} of it / (1 − ${SETTLING.mix}) for settling`,
+      `of mix; ${formatShare(share)} of it / (1 − ${SETTLING.mix}) for settling${onTopOf}`,
     );
   return [
     mix("compost", compost / parts),
     mix("topsoil", topsoil / parts),
     mix("soilless", soilless / parts),
-    use("wood", fill.woody, fill.woodyOrder, `below the mix; / (1 − ${SETTLING.woody}) for settling`),
+    use("wood", fill.woodyNew, fill.woodyOrder, `below the mix; / (1 − ${SETTLING.woody}) for settling`),
   ];
 };
 
@@ -66,29 +70,33 @@ const mulchUses =
     const litres = quantities.mulch;
     const way = `of mulch ${formatShort(mulch.depth, units)} deep`;
     const { name } = quantities;
-    return [{ part: "mulch", material: mulch.material, litres, bed: quantities, name, inPlace: litres, way }];
+    const { stage } = quantities.bed;
+    const { material } = mulch;
+    return [{ part: "mulch", material, litres, bed: quantities, stage, name, inPlace: litres, way }];
   };
 
-function pathUses(items: readonly Item[], { units }: Settings): Use[] {
-  return items.flatMap((item): Use[] => {
-    const material = item.kind === "path" ? SURFACES[item.surface] : undefined;
-    if (item.kind !== "path" || material === undefined || item.depth === 0) return [];
+function pathUses(paths: readonly Path[], items: readonly Item[], { units }: Settings): Use[] {
+  return paths.flatMap((item): Use[] => {
+    const material = SURFACES[item.surface];
+    if (material === undefined || item.depth === 0) return [];
     const area = pathArea(item, items);
     const litres = litresOver(area, item.depth);
     const way = `of path ${formatShort(item.depth, units)} deep, ${formatArea(area, units)} free of beds`;
-    return [{ part: "paths", material, litres, bed: null, name: nameOf(item), inPlace: litres, way }];
+    const { stage } = item;
+    return [{ part: "paths", material, litres, bed: null, stage, name: nameOf(item), inPlace: litres, way }];
   });
 }
 
-/** Every use of a loose material in a garden: fill and mulch of each bed, surfacing of each path. */
+/** Every use of a loose material: fill and mulch of each bed, surfacing of each path where no item lies on it. */
 export const looseUses = (
   beds: readonly BedQuantities[],
+  paths: readonly Path[],
   items: readonly Item[],
   settings: Settings,
 ): readonly Use[] => [
   ...beds.flatMap(fillUses),
   ...beds.flatMap(mulchUses(settings)),
-  ...pathUses(items, settings),
+  ...pathUses(paths, items, settings),
 ];
 
 /** Names that are shown before the rest is counted. */

@@ -10,7 +10,7 @@ import { placed } from "../geometry/vector.ts";
 const strips = new WeakMap<Path, readonly Ring[]>();
 
 /** The ground a drawn path covers, ends cut square. */
-function pathStrip(path: Path): readonly Ring[] {
+export function pathStrip(path: Path): readonly Ring[] {
   let strip = strips.get(path);
   if (!strip) {
     const line = path.points.map((point) => placed(point, path.at, path.turn));

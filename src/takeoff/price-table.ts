@@ -67,6 +67,14 @@ export function boardGood(board: string, timber: string, length: number, units: 
   };
 }
 
+/** A board the gardener has: no money is paid for it. */
+export const boardAtHome = (board: string, timber: string, length: number, units: Units): Good => ({
+  key: `at-home:${board}:${timber}:${lengthKey(length)}`,
+  label: `${board} ${timberOf(timber).label}, ${lengthLabel(length, units)}, at home`,
+  unit: "board",
+  example: 0,
+});
+
 const flat = (key: string, label: string, unit: string, usd: number, eur: number, units: Units): Good => ({
   key,
   label,
@@ -156,3 +164,21 @@ export const fabricGood = (area: number, height: number, litres: number, units: 
 
 export const pavingGood = (units: Units): Good =>
   flat("paving", "Paving slabs", units === "us" ? "ft²" : "m²", 5.5, 34, units);
+
+/** Edging of a path by the piece. */
+export const edgingGood = (kind: "timber" | "metal" | "brick", length: number, units: Units): Good => {
+  const [what, usd, eur] = {
+    timber: ["Edging board, treated", 9.5, 8.5] as const,
+    metal: ["Edging strip, galvanised, with its pins", 19, 17] as const,
+    brick: ["Edging brick", 0.95, 0.85] as const,
+  }[kind];
+  const unit = { timber: "board", metal: "strip", brick: "brick" }[kind];
+  return flat(
+    `edging-${kind}:${lengthKey(length)}`,
+    `${what}, ${lengthLabel(length, units)}`,
+    unit,
+    usd,
+    eur,
+    units,
+  );
+};

@@ -9,11 +9,13 @@ export interface Purchase {
   readonly good: Good;
   readonly quantity: number;
   readonly how: string;
-  readonly source: Source | null;
+  readonly source: Source;
   /** What each bed has of it, in any one measure; what no bed has is the garden's own, such as a path. */
   readonly shares: Shares;
   /** Part of it that fills beds, 0 to 1. */
   readonly filling: number;
+  /** Stages of the paths it is for; those of its beds follow from `shares`. */
+  readonly pathStages?: readonly number[];
 }
 
 export type Shares = ReadonlyMap<ItemId, number>;

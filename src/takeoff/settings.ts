@@ -1,6 +1,7 @@
 import type { Garden } from "../garden/garden.ts";
 import { limitsOf } from "../garden/limits.ts";
 import type { Units } from "../units/length.ts";
+import type { Aim } from "./types.ts";
 
 /** What a bed's quantities depend on beside the bed itself. One object for as long as none of it changes. */
 export interface Settings {
@@ -10,6 +11,9 @@ export interface Settings {
   readonly longestStock: number;
   readonly stakeEvery: number;
   readonly tiesFrom: number;
+  readonly onHand: Garden["cutting"]["onHand"];
+  readonly aim: Aim;
+  readonly worthKeeping: number;
 }
 
 const byCutting = new WeakMap<Garden["cutting"], { limits: Garden["limits"]; settings: Settings }>();
@@ -19,7 +23,7 @@ export function settingsOf(garden: Pick<Garden, "cutting" | "limits" | "units">)
   const kept = byCutting.get(garden.cutting);
   if (kept?.limits === garden.limits && kept.settings.units === garden.units) return kept.settings;
   const { stakeEvery, tiesFrom } = limitsOf(garden);
-  const { kerf, stockLengths } = garden.cutting;
+  const { kerf, stockLengths, onHand, aim, worthKeeping } = garden.cutting;
   const settings: Settings = {
     units: garden.units,
     kerf,
@@ -29,6 +33,9 @@ export function settingsOf(garden: Pick<Garden, "cutting" | "limits" | "units">)
     // A spacing of nothing would ask for stakes without end: read as no stakes at all.
     stakeEvery: stakeEvery > 0 ? stakeEvery : Number.POSITIVE_INFINITY,
     tiesFrom,
+    onHand,
+    aim,
+    worthKeeping,
   };
   byCutting.set(garden.cutting, { limits: garden.limits, settings });
   return settings;

@@ -2,6 +2,7 @@ import { clockwise, perimeter } from "../geometry/ring.ts";
 import { type Shape, shapeRing } from "../geometry/shape.ts";
 import type { Ring } from "../geometry/types.ts";
 import { cross, distance, subtract } from "../geometry/vector.ts";
+import type { Ends } from "./types.ts";
 
 /** One side of a wall as it is built, for one course. Lengths in mm. */
 export interface Side {
@@ -11,6 +12,8 @@ export interface Side {
   readonly board: number;
   /** A long side or an end: what the piece is called on the cut plan. */
   readonly called: "side" | "end" | "round";
+  /** Setting of the saw at either end, degrees off square: see `Ends`. */
+  readonly angles: Ends["angles"];
 }
 
 export type Corner = "ends-between-sides" | "ends-over-sides";
@@ -39,7 +42,10 @@ export function wallSides(shape: Shape, thickness: number, corner: Corner): Wall
   const ring = withoutStraightCorners(clockwise(shapeRing(shape)));
   if (shape.type === "oval" || shape.type === "keyhole") {
     const around = perimeter(ring);
-    return { sides: [{ outside: around, board: around, called: "round" }], joined: "bent" };
+    return {
+      sides: [{ outside: around, board: around, called: "round", angles: SQUARE_ENDS }],
+      joined: "bent",
+    };
   }
   const edges = edgesOf(ring);
   const square = edges.every(({ turn }) => Math.abs(turn.cos) < SQUARE);
@@ -49,10 +55,46 @@ export function wallSides(shape: Shape, thickness: number, corner: Corner): Wall
     const called = isAlong(edge, longest) ? "side" : "end";
     const through = (called === "side") === (corner === "ends-between-sides");
     const at = (turn: Turn) => (square ? buttedAt(turn, through) : mitredAt(turn)) * thickness;
-    return { outside: edge.length, board: Math.max(0, edge.length + at(edge.turn) + at(next.turn)), called };
+    const board = Math.max(0, edge.length + at(edge.turn) + at(next.turn));
+    const angles = square ? SQUARE_ENDS : ([sawAngle(edge.turn), sawAngle(next.turn)] as const);
+    return { outside: edge.length, board, called, angles };
   });
   return { sides: sides.filter(({ board }) => board > 0), joined: square ? "butted" : "mitred" };
 }
+
+/**
+ * Pieces of a rail that lies flat round an outline, its outer edge over the outside of the wall, mitred at every
+ * corner: each as long as its longer edge.
+ * @param width of the rail, mm
+ * @returns none for a round outline, which no straight board follows
+ */
+export function railSides(shape: Shape, width: number): readonly Side[] {
+  const ring = withoutStraightCorners(clockwise(shapeRing(shape)));
+  if (shape.type === "oval" || shape.type === "keyhole") return [];
+  const edges = edgesOf(ring);
+  const longest = longestEdge(edges);
+  return edges.map((edge, i): Side => {
+    const next = edges[(i + 1) % edges.length] ?? edge;
+    return {
+      outside: edge.length,
+      board: edge.length + (mitredAt(edge.turn) + mitredAt(next.turn)) * width,
+      called: isAlong(edge, longest) ? "side" : "end",
+      angles: [sawAngle(edge.turn), sawAngle(next.turn)],
+    };
+  });
+}
+
+/** Length of a wall along its middle, mm, which is what blocks are counted by. */
+export function middleOfWall(shape: Shape, thickness: number): number {
+  const ring = withoutStraightCorners(clockwise(shapeRing(shape)));
+  const around = perimeter(ring);
+  if (shape.type === "oval") return Math.max(0, around - Math.PI * thickness);
+  // Half a thickness on either side of a corner, times the tangent of half its turn; inner corners give it back.
+  const corners = edgesOf(ring).reduce((sum, { turn }) => sum + halfTangent(turn), 0);
+  return Math.max(0, around - thickness * corners);
+}
+
+const SQUARE_ENDS: Ends["angles"] = [0, 0];
 
 /** The corner where an edge begins: cosine of its turn, and its sine, positive at an outer corner. */
 interface Turn {
@@ -74,7 +116,14 @@ function buttedAt({ sin }: Turn, through: boolean): number {
 }
 
 /** What a corner adds to a mitred board, in thicknesses: at an inner corner the inside face is the longer. */
-const mitredAt = ({ cos, sin }: Turn): number => (sin >= 0 ? 0 : Math.sqrt((1 - cos) / (1 + cos)));
+const mitredAt = (turn: Turn): number => Math.max(0, -halfTangent(turn));
+
+/** Tangent of half the turn, below 0 at an inner corner. */
+const halfTangent = ({ cos, sin }: Turn): number => Math.sign(sin) * Math.sqrt((1 - cos) / (1 + cos));
+
+/** Both boards of a corner share its turn: the saw is set to half of it, in degrees; below 0 at an inner corner. */
+const sawAngle = ({ cos, sin }: Turn): number =>
+  Math.round((Math.atan2(sin, cos) * 90 * 1e6) / Math.PI) / 1e6;
 
 function edgesOf(ring: Ring): Edge[] {
   const unit = ring.map((point, i) => {

@@ -1,37 +1,48 @@
-import { frameOf } from "../garden/frame.ts";
 import type { Garden } from "../garden/garden.ts";
-import { type BedQuantities, bedQuantities } from "./bed-quantities.ts";
-import { buyBoards } from "./buy-boards.ts";
-import { buyBottoms } from "./buy-bottom.ts";
-import { buyFixings } from "./buy-fixings.ts";
-import { buyLoose } from "./buy-loose.ts";
-import { buyWalls } from "./buy-walls.ts";
+import { bedTakeoff } from "./bed-takeoff.ts";
+import type { ProvenPlans } from "./buy-boards.ts";
 import { priceOf } from "./price-table.ts";
-import { joinedBills, type Purchase, total } from "./purchase.ts";
-import { settingsOf } from "./settings.ts";
-import type { BedTakeoff, Line, Takeoff } from "./types.ts";
+import { type Purchase, total } from "./purchase.ts";
+import { type Reckoned, reckoned } from "./reckoned.ts";
+import type { Stage } from "./stages.ts";
+import type { Line, Takeoff } from "./types.ts";
+
+export interface TakeoffOptions {
+  /** All that is yet to be built unless one stage is asked for, which then has what the stages before have left at home. */
+  readonly stage?: Stage;
+  /** Cut plans that have been proven since, by the key of their job: they take the place of those made at once. */
+  readonly proven?: ProvenPlans;
+}
 
 /**
  * The quantities read off the plan, what has to be bought and what it costs.
  *
  * Each bed is counted once and remembered; what is bought for several beds (boards, rolls, loads) is planned for all
- * of them together. Prices are the gardener's own where given, the shipped examples otherwise.
+ * of them together. Prices are the gardener's own where given, the shipped examples otherwise. What stands in the yard
+ * already is not bought again.
  */
-export function takeoff(garden: Garden): Takeoff {
-  const { beds, purchases, plans } = reckoned(garden);
-  const lines = purchases.map((purchase) => lineOf(purchase, garden));
+export function takeoff(garden: Garden, { stage = "all", proven }: TakeoffOptions = {}): Takeoff {
+  const all = reckoned(garden, stage, proven);
+  const { beds, purchases, plans } = all;
+  const lines = linesOf(all, garden);
   const sum = cents(total(lines, ({ cost }) => cost));
   const filling = total(
     purchases.map((purchase, i) => purchase.filling * lines[i]!.cost),
     (cost) => cost,
   );
   const costs = costsByBed(purchases, lines);
+  const bedTakeoffs = beds.map((quantities) =>
+    bedTakeoff(quantities, cents(costs.get(quantities.bed.id) ?? 0)),
+  );
   return {
     currency: garden.prices.currency,
-    beds: beds.map((quantities) => bedTakeoff(quantities, costs.get(quantities.bed.id) ?? 0)),
+    stage,
+    beds: bedTakeoffs,
     boardPlans: plans,
     lines,
     total: sum,
+    byPart: byPart(lines),
+    unsharedCost: cents(sum - total(bedTakeoffs, ({ cost }) => cost)),
     fillShare: sum > 0 ? Math.min(1, filling / sum) : 0,
   };
 }
@@ -59,35 +70,31 @@ export function priceKeysOf(garden: Garden): readonly PriceRow[] {
   return [...rows.values()];
 }
 
-function reckoned(garden: Garden) {
-  const settings = settingsOf(garden);
-  const { prices, items } = garden;
-  const beds = items.flatMap((item) => (item.kind === "bed" ? [bedQuantities(item, settings)] : []));
-  const boards = buyBoards(beds, prices, settings);
-  const bill = joinedBills([
-    boards,
-    buyWalls(beds, settings),
-    buyFixings(beds, prices, settings),
-    buyBottoms(beds, prices, settings),
-    buyLoose(beds, items, prices, settings),
-  ]);
-  return { beds, plans: boards.plans, ...bill };
+function linesOf({ purchases, beds }: Reckoned, { prices }: Garden): Line[] {
+  const stageOf = new Map(beds.map(({ bed }) => [bed.id, bed.stage]));
+  return purchases.map(({ part, good, quantity, how, source, shares, pathStages = [] }): Line => {
+    const { price, own } = priceOf(good, prices);
+    const stages = new Set([...[...shares.keys()].map((id) => stageOf.get(id) ?? 1), ...pathStages]);
+    return {
+      key: good.key,
+      part,
+      what: good.label,
+      quantity,
+      unit: good.unit,
+      price,
+      ownPrice: own,
+      cost: cents(price * quantity),
+      how,
+      source,
+      stages: [...stages].sort((a, b) => a - b),
+    };
+  });
 }
 
-function lineOf({ part, good, quantity, how, source }: Purchase, { prices }: Garden): Line {
-  const { price, own } = priceOf(good, prices);
-  return {
-    key: good.key,
-    part,
-    what: good.label,
-    quantity,
-    unit: good.unit,
-    price,
-    ownPrice: own,
-    cost: cents(price * quantity),
-    how,
-    source,
-  };
+function byPart(lines: readonly Line[]): Takeoff["byPart"] {
+  const costs = new Map<Line["part"], number>();
+  for (const { part, cost } of lines) costs.set(part, (costs.get(part) ?? 0) + cost);
+  return [...costs].filter(([, cost]) => cost > 0).map(([part, cost]) => ({ part, cost: cents(cost) }));
 }
 
 /** Each line divided among the beds by what each has of it. */
@@ -101,31 +108,6 @@ function costsByBed(purchases: readonly Purchase[], lines: readonly Line[]): Map
     for (const [id, amount] of shares) costs.set(id, (costs.get(id) ?? 0) + (cost * amount) / all);
   }
   return costs;
-}
-
-function bedTakeoff(quantities: BedQuantities, cost: number): BedTakeoff {
-  const { bed, frame, fill, soilAreaMm2, soilDepth, wallHeight, mulch } = quantities;
-  const { outside, inside } = frameOf(bed);
-  return {
-    id: bed.id,
-    outside,
-    inside,
-    soilAreaMm2,
-    wallHeight,
-    soilDepth,
-    soilVolumeL: fill.soil,
-    mixVolumeL: fill.mix,
-    woodyVolumeL: fill.woody,
-    orderVolumeL: fill.mixOrder + fill.woodyOrder,
-    mulchVolumeL: mulch,
-    weightKg: fill.weight,
-    boards: frame?.pieces ?? [],
-    posts: frame?.posts.count ?? 0,
-    stakes: frame?.stakes.count ?? 0,
-    ties: frame?.ties ?? 0,
-    screws: frame?.screws.count ?? 0,
-    cost: cents(cost),
-  };
 }
 
 const cents = (amount: number): number => Math.round(amount * 100) / 100;

@@ -1,0 +1,104 @@
+import type { Bed, BedWall } from "../garden/kinds/bed.ts";
+import { formatShort } from "../units/format-length.ts";
+import { INCH, type Units } from "../units/length.ts";
+import { counted } from "./purchase.ts";
+import type { Settings } from "./settings.ts";
+import type { Side } from "./sides.ts";
+import type { Standing } from "./standing.ts";
+import { midStakes } from "./structure.ts";
+
+/** What holds a frame of boards up: so many, so long, and why. Lengths in mm. */
+export interface Support {
+  readonly count: number;
+  readonly length: number;
+  /** Null where there are none. */
+  readonly why: string | null;
+}
+
+export interface FrameFacts {
+  readonly bed: Bed;
+  readonly wall: Extract<BedWall, { made: "boards" }>;
+  /** Of the whole wall. */
+  readonly height: number;
+  /** Timbers that stand on one another and need neither posts nor stakes. */
+  readonly heavy: boolean;
+  readonly sides: readonly Side[];
+  readonly corners: number;
+  /** Places where a side is joined end to end. */
+  readonly joints: number;
+  readonly standing: Standing;
+}
+
+/** A stake is driven this far below the ground, at least (common practice: 12 in). */
+const IN_GROUND = 12 * INCH;
+const STAKE_LENGTHS = {
+  us: [24, 36, 48, 60].map((inches) => inches * INCH),
+  metric: [600, 900, 1200, 1500],
+} as const;
+
+const NONE: Support = { count: 0, length: 0, why: null };
+
+/**
+ * Posts in the corners, where they are wanted, and at each joint. On a frame that is raised they are set in any case,
+ * as high as the old courses and the new: they carry the next frame.
+ */
+export function postsOf(
+  { bed, wall, height, heavy, corners, joints, standing }: FrameFacts,
+  units: Units,
+): Support {
+  if (heavy || standing.coursesNew === 0) return NONE;
+  const raised = standing.courses > 0;
+  const inCorners = wall.cornerPosts || raised || bed.legs !== null ? corners : 0;
+  const count = inCorners + joints;
+  if (count === 0) return NONE;
+  const why = [
+    ...(inCorners > 0
+      ? [raised ? `${inCorners} in the corners, up both old and new courses` : `${inCorners} in the corners`]
+      : []),
+    ...(joints > 0 ? [`${joints} where boards are joined end to end`] : []),
+    ...(bed.legs === null ? [] : [`${formatShort(bed.legs, units)} of leg below the box`]),
+  ].join(", ");
+  return { count, length: height + (bed.legs ?? 0), why };
+}
+
+/** Stakes along sides that are longer than one span; all of them anew where a frame is raised, for they must be taller. */
+export function stakesOf(
+  { bed, wall, height, heavy, sides, standing }: FrameFacts,
+  settings: Settings,
+): Support {
+  const braced = wall.bracing !== "none" && bed.legs === null && !heavy && standing.coursesNew > 0;
+  if (!braced) return NONE;
+  const { units, stakeEvery } = settings;
+  const staked = sides.filter((side) => stakesOn(side, settings) > 0);
+  const count = staked.reduce((sum, side) => sum + stakesOn(side, settings), 0);
+  if (count === 0) return NONE;
+  const longest = staked.reduce((a, b) => (b.outside > a.outside ? b : a));
+  const { spacing } = midStakes(longest.outside, stakeEvery);
+  const why = `${counted(staked.length, "side")} longer than ${formatShort(stakeEvery, units)}: no span over ${formatShort(stakeEvery, units)}, so the longest, ${formatShort(longest.outside, units)}, is held every ${formatShort(spacing, units)}`;
+  return { count, length: stakeLength(height, settings), why };
+}
+
+/** One tie from each stake of a long side to the one across, once the soil is deep enough to push the wall out. */
+export function tiesOf(
+  { bed, wall, height, sides, standing }: FrameFacts,
+  stakes: Support,
+  settings: Settings,
+): Support {
+  const soilDepth = Math.max(0, height - bed.fill.belowRim);
+  const { units, tiesFrom } = settings;
+  const tied = wall.bracing === "stakes-and-ties" && standing.coursesNew > 0 && soilDepth >= tiesFrom - 0.5;
+  if (!tied) return NONE;
+  const along = sides.filter(({ called }) => called !== "end");
+  const stakesAlong = along.reduce((sum, side) => sum + stakesOn(side, settings), 0);
+  const count = Math.max(1, Math.ceil(stakesAlong / 2));
+  const why = `${formatShort(soilDepth, units)} of soil, ties from ${formatShort(tiesFrom, units)}; ${stakes.count > 0 ? "one from each stake of a long side to the one across" : "one across the middle"}`;
+  return { count, length: 0, why };
+}
+
+export const stakesOn = (side: Side, { stakeEvery }: Settings): number =>
+  midStakes(side.outside, stakeEvery).count;
+
+function stakeLength(height: number, { units }: Settings): number {
+  const sold = STAKE_LENGTHS[units];
+  return sold.find((length) => length >= height + IN_GROUND) ?? sold[sold.length - 1]!;
+}

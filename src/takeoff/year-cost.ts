@@ -1,0 +1,176 @@
+import type { Garden } from "../garden/garden.ts";
+import { published, type Source } from "../garden/source.ts";
+import { formatArea, formatVolume } from "../units/format-figure.ts";
+import { formatShort } from "../units/format-length.ts";
+import { INCH } from "../units/length.ts";
+import { asNew } from "./as-new.ts";
+import { bedQuantities } from "./bed-quantities.ts";
+import { costOfLoose } from "./buy-loose.ts";
+import { litresOver } from "./fill-volumes.ts";
+import { lifeOf, lifeOfTimber, renewals } from "./lives.ts";
+import { looseUses, type Use } from "./loose-uses.ts";
+import { priceOf } from "./price-table.ts";
+import { groupedBy, type Purchase, total } from "./purchase.ts";
+import { reckoned, reckonedAnew } from "./reckoned.ts";
+import { settingsOf } from "./settings.ts";
+import { buildingIn } from "./stages.ts";
+import { takeoff } from "./takeoff.ts";
+import { timberById } from "./timbers.ts";
+
+/** Something that has to be bought again and again. Years; money in the garden's currency. */
+export interface Renewal {
+  readonly what: string;
+  /** Of one time. */
+  readonly cost: number;
+  readonly life: readonly [shortest: number, longest: number];
+  /** Bought again within the horizon, after the first time. */
+  readonly times: number;
+  /** Its part of what is bought now, and all that is bought again, over the horizon. */
+  readonly perYear: number;
+  readonly how: string;
+  readonly source: Source;
+}
+
+/** What a garden costs a year. */
+export interface YearCost {
+  readonly horizon: number;
+  /** The takeoff's total. */
+  readonly first: number;
+  /** All that is bought again within the horizon. */
+  readonly renewals: number;
+  readonly perYear: number;
+  readonly rows: readonly Renewal[];
+}
+
+/** Begins the id of a wall of boards; the timber's own id follows. */
+const TIMBER = "timber:";
+const TOP_UP = 1 * INCH;
+const TOP_UP_SOURCE = published(
+  "University of Minnesota Extension (2023): about an inch of compost a year or less; 2 to 3 in is a habit that overfeeds",
+);
+
+/**
+ * What the garden costs a year over the horizon of its prices: all that is bought now, walls, mesh, liners, edging,
+ * mulch and surfacing each time their life is over, and an inch of compost each year after the first.
+ */
+export function costAYear(garden: Garden): YearCost {
+  const { horizon } = garden.prices;
+  const first = takeoff(garden).total;
+  const now = costsByLasting(reckoned(garden).purchases, garden);
+  const rows = [
+    ...[...costsByLasting(reckonedAnew(garden).purchases, asNew(garden))].map(([id, { what, cost }]) =>
+      renewalOf(id, what, cost, now.get(id)?.cost ?? 0, horizon),
+    ),
+    ...looseRenewals(garden),
+    ...topUp(garden),
+  ].filter(({ cost }) => cost > 0);
+  const again = cents(total(rows, ({ cost, times }) => cost * times));
+  return { horizon, first, renewals: again, perYear: cents((first + again) / horizon), rows };
+}
+
+interface Lasting {
+  readonly what: string;
+  readonly cost: number;
+}
+
+/** What lasts some years and is not loose: walls by their timber or kind, bottoms, edging, paving. */
+function costsByLasting(purchases: readonly Purchase[], garden: Garden): Map<string, Lasting> {
+  const costs = new Map<string, Lasting>();
+  const costOf = ({ good, quantity }: Purchase) => priceOf(good, garden.prices).price * quantity;
+  let fixings = 0;
+  for (const purchase of purchases) {
+    const lasting = lastingOf(purchase);
+    if (lasting === "fixings") fixings += costOf(purchase);
+    else if (lasting) {
+      const before = costs.get(lasting.id)?.cost ?? 0;
+      costs.set(lasting.id, { what: lasting.what, cost: before + costOf(purchase) });
+    }
+  }
+  shareOut(costs, fixings);
+  return costs;
+}
+
+/** Stakes, screws and ties are renewed with the boards they hold. */
+function shareOut(costs: Map<string, Lasting>, fixings: number): void {
+  const timbers = [...costs].filter(([id]) => id.startsWith(TIMBER));
+  const boards = total(timbers, ([, { cost }]) => cost);
+  for (const [id, { what, cost }] of timbers) {
+    const share = boards > 0 ? cost / boards : 1 / timbers.length;
+    costs.set(id, { what, cost: cost + fixings * share });
+  }
+}
+
+function lastingOf({
+  part,
+  good,
+}: Purchase): { readonly id: string; readonly what: string } | "fixings" | null {
+  const [kind = "", , timber] = good.key.split(":");
+  if (kind === "board" && timber)
+    return { id: timber, what: `Walls of ${timberById(timber)?.label ?? timber}` };
+  if (part === "fixings" || (part === "posts" && kind === "stake")) return "fixings";
+  if (kind === "metal" || kind === "metal-corner") return { id: "metal", what: "Metal walls" };
+  if (kind === "block") return { id: "masonry", what: "Block walls" };
+  if (kind === "fabric-bed") return { id: "fabric-bed", what: "Fabric beds" };
+  if (kind.startsWith("mesh") || kind === "staples") return { id: "mesh", what: "Mesh and its staples" };
+  if (kind === "liner-fabric" || kind === "liner-sheet") return { id: kind, what: "Liner" };
+  if (kind === "paving") return { id: kind, what: "Paving" };
+  if (kind.startsWith("edging-")) return { id: kind, what: "Edging of paths" };
+  return null;
+}
+
+function renewalOf(id: string, what: string, cost: number, now: number, horizon: number): Renewal {
+  const { years, source } = id.startsWith(TIMBER) ? lifeOfTimber(id.slice(TIMBER.length)) : lifeOf(id);
+  const times = renewals(years, horizon);
+  const [shortest, longest] = years;
+  const lasts = shortest === longest ? `${shortest}` : `${shortest} to ${longest}`;
+  return {
+    what,
+    cost: cents(cost),
+    life: years,
+    times,
+    perYear: cents((now + cost * times) / horizon),
+    how: `lasts ${lasts} ${longest === 1 ? "year" : "years"}; within ${horizon} years bought again ${times === 1 ? "once" : `${times} times`}, each time the middle of its life is over`,
+    source,
+  };
+}
+
+/** Mulches and surfacings, each material for itself, bags or loads as they come cheapest. */
+function looseRenewals(garden: Garden): Renewal[] {
+  const settings = settingsOf(garden);
+  const { beds, paths } = buildingIn(garden, "all");
+  const quantities = beds.map((bed) => bedQuantities(bed, settings));
+  const uses = looseUses(quantities, paths, garden.items, settings).filter(
+    ({ part, litres }) => part !== "fill" && litres > 0,
+  );
+  return [...groupedBy(uses, ({ part, material }) => `${part} ${material}`).values()].map((group) => {
+    const { part, material } = group[0]!;
+    const litres = total(group, (use: Use) => use.litres);
+    const cost = costOfLoose([{ material, litres }], garden.prices, settings);
+    const row = renewalOf(material, "", cost.money, cost.money, garden.prices.horizon);
+    const what = `${cost.label} ${part === "mulch" ? "mulch" : "on paths"}`;
+    return { ...row, what, how: `${formatVolume(litres, garden.units)}; ${row.how}` };
+  });
+}
+
+function topUp(garden: Garden): Renewal[] {
+  const settings = settingsOf(garden);
+  const { horizon } = garden.prices;
+  const area = total(buildingIn(garden, "all").beds, (bed) => bedQuantities(bed, settings).soilAreaMm2);
+  const litres = litresOver(area, TOP_UP);
+  if (litres <= 0) return [];
+  const { money } = costOfLoose([{ material: "compost", litres }], garden.prices, settings);
+  const times = horizon - 1;
+  return [
+    {
+      what: "Compost to top up",
+      cost: cents(money),
+      life: [1, 1],
+      times,
+      perYear: cents((money * times) / horizon),
+      how: `${formatShort(TOP_UP, garden.units)} on ${formatArea(area, garden.units)} of soil, ${formatVolume(litres, garden.units)}, each year after the first`,
+      source: TOP_UP_SOURCE,
+    },
+  ];
+}
+
+const cents = (amount: number): number => Math.round(amount * 100) / 100;
