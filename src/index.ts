@@ -122,20 +122,31 @@ export { bedShade, sunHours } from "./sun/sun-hours.ts";
 export type { BedSun, DayHours, Shade, Spell, SunGrid, SunMap } from "./sun/sun-map.ts";
 export { type SunPosition, sunPosition } from "./sun/sun-position.ts";
 export { type SunTimes, sunTimes } from "./sun/sun-times.ts";
+export type { AimedPlan, CutJob } from "./takeoff/aimed-plan.ts";
+export type { ProvenPlans } from "./takeoff/buy-boards.ts";
+export { type Carrying, carrying } from "./takeoff/carrying.ts";
+export { costOf } from "./takeoff/cost-of.ts";
 export { takeoffCsv } from "./takeoff/csv.ts";
 export { cutBoards, proveCutPlan } from "./takeoff/cutting/cut-boards.ts";
-export { type PriceRow, priceKeysOf, takeoff } from "./takeoff/takeoff.ts";
+export { type LayeringSaving, layeringSavings } from "./takeoff/layering.ts";
+export { proveBoardPlan } from "./takeoff/proof.ts";
+export { type Stage, stagesOf } from "./takeoff/stages.ts";
+export { type PriceRow, priceKeysOf, type TakeoffOptions, takeoff } from "./takeoff/takeoff.ts";
 export { TIMBERS, type Timber, timberById } from "./takeoff/timbers.ts";
 export type {
+  Aim,
   BedTakeoff,
   BoardPlan,
   CutBoard,
   CutPlan,
+  Ends,
   Line,
   Piece,
   Stock,
   Takeoff,
 } from "./takeoff/types.ts";
+export { compareWalls, type WallChoice } from "./takeoff/wall-choices.ts";
+export { costAYear, type Renewal, type YearCost } from "./takeoff/year-cost.ts";
 export {
   formatArea,
   formatBulk,
