@@ -1,13 +1,10 @@
 import { useId, useMemo } from "react";
 import { formatClock, type Site } from "../../src/index.ts";
-import { setMinutes, useMoment } from "./moment.ts";
+import { HOUR_STEP, LAST_STEP, setMinutes, useMoment, useToldMinutes } from "./moment.ts";
 import { momentWords, timeWords } from "./moment-words.ts";
 import { dayMarks, sunSpans, sunThen } from "./sun-then.ts";
 
 const FULL = 1440;
-const STEP = 5;
-/** The last step of the day that is still of the same day. */
-const LAST = FULL - STEP;
 
 interface Props {
   readonly site: Site;
@@ -19,7 +16,7 @@ interface Props {
 /** The hour of the day by the garden's clock. Its track shows night, day, and the sun behind the skyline. */
 export function HourSlider({ site, label, bare = false }: Props) {
   const day = useMoment((s) => s.day);
-  const minutes = useMoment((s) => s.minutes);
+  const minutes = useToldMinutes();
   const id = useId();
   const marks = useMemo(() => dayMarks(site, day), [site, day]);
   const spans = useMemo(() => sunSpans(site, day), [site, day]);
@@ -44,9 +41,9 @@ export function HourSlider({ site, label, bare = false }: Props) {
           id={id}
           type="range"
           min={0}
-          max={LAST}
-          step={STEP}
-          value={Math.min(LAST, minutes)}
+          max={LAST_STEP}
+          step={HOUR_STEP}
+          value={minutes}
           aria-valuetext={momentWords(day, minutes, marks.noon, sunThen(site, day, minutes))}
           onChange={(event) => setMinutes(Number(event.target.value))}
         />
@@ -66,8 +63,8 @@ export function HourSlider({ site, label, bare = false }: Props) {
 }
 
 /** The first and the last step of the slider with the sun up. */
-const upTo = (rise: number): number => Math.min(LAST, Math.floor(rise / STEP + 1) * STEP);
-const downTo = (set: number): number => Math.max(0, Math.ceil(set / STEP - 1) * STEP);
+const upTo = (rise: number): number => Math.min(LAST_STEP, Math.floor(rise / HOUR_STEP + 1) * HOUR_STEP);
+const downTo = (set: number): number => Math.max(0, Math.ceil(set / HOUR_STEP - 1) * HOUR_STEP);
 
 interface JumpProps {
   readonly name: string;

@@ -45,3 +45,12 @@ export function openMoment(): () => void {
 export const setMinutes = (minutes: number): void => useMoment.setState({ minutes, playing: false });
 
 export const setDay = (day: string): void => useMoment.setState({ day });
+
+/** Minutes from one step of the hour to the next, by hand. */
+export const HOUR_STEP = 5;
+/** The last step of the day that is still of the same day. */
+export const LAST_STEP = 1440 - HOUR_STEP;
+
+/** The hour as it is told, to its last full step: while a day plays, words and sliders change less often than shadows. */
+export const useToldMinutes = (): number =>
+  useMoment((s) => Math.min(LAST_STEP, Math.floor(s.minutes / HOUR_STEP) * HOUR_STEP));

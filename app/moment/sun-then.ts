@@ -30,8 +30,19 @@ export interface DayMarks {
   readonly polar: "day" | "night" | null;
 }
 
-/** Sunrise, noon by the sun and sunset by the garden's clock. */
+const known = new WeakMap<Site, { readonly day: string; readonly marks: DayMarks }>();
+
+/** Sunrise, noon by the sun and sunset by the garden's clock. The last day asked of is remembered: it plays for a while. */
 export function dayMarks(site: Site, day: string): DayMarks {
+  let last = known.get(site);
+  if (last?.day !== day) {
+    last = { day, marks: marksOf(site, day) };
+    known.set(site, last);
+  }
+  return last.marks;
+}
+
+function marksOf(site: Site, day: string): DayMarks {
   const { rise, noon, set, polar } = sunTimes(day, site.latitude, site.longitude, { refraction: false });
   const toClock = (at: Date): number => {
     const { hours, minutes } = clockTime(site, at);

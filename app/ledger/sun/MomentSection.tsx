@@ -2,7 +2,7 @@ import { useEffect, useMemo } from "react";
 import { clockTime, instantAt, type Site } from "../../../src/index.ts";
 import { DaySlider } from "../../moment/DaySlider.tsx";
 import { HourSlider } from "../../moment/HourSlider.tsx";
-import { useMoment } from "../../moment/moment.ts";
+import { useMoment, useToldMinutes } from "../../moment/moment.ts";
 import { momentWords } from "../../moment/moment-words.ts";
 import { PlayButton } from "../../moment/PlayButton.tsx";
 import { runDay } from "../../moment/play-day.ts";
@@ -37,7 +37,7 @@ export function MomentSection() {
 /** The moment in a sentence, and by which clock. */
 function MomentWords({ site }: { readonly site: Site }) {
   const day = useMoment((s) => s.day);
-  const minutes = useMoment((s) => s.minutes);
+  const minutes = useToldMinutes();
   const noon = useMemo(() => dayMarks(site, day).noon, [site, day]);
   const bySun = clockTime(site, instantAt(site, day, minutes)).zone === "sun";
   return (

@@ -1,5 +1,5 @@
 import { HourSlider } from "../../moment/HourSlider.tsx";
-import { useMoment } from "../../moment/moment.ts";
+import { useMoment, useToldMinutes } from "../../moment/moment.ts";
 import { timeWords } from "../../moment/moment-words.ts";
 import { PlayButton } from "../../moment/PlayButton.tsx";
 import { dayMarks } from "../../moment/sun-then.ts";
@@ -17,7 +17,7 @@ export function MomentBar() {
 function Bar() {
   const site = useEditor((s) => shownGarden(s).site);
   const day = useMoment((s) => s.day);
-  const minutes = useMoment((s) => s.minutes);
+  const minutes = useToldMinutes();
   return (
     <fieldset className="moment-bar">
       <legend className="unseen">Shadows on the plan</legend>

@@ -1,4 +1,4 @@
-import { useMoment } from "../../moment/moment.ts";
+import { useMoment, useToldMinutes } from "../../moment/moment.ts";
 import { sunThen } from "../../moment/sun-then.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -10,7 +10,7 @@ const FAR = 36;
 export function SunMark() {
   const shown = useMoment((s) => s.open && s.shadows);
   const day = useMoment((s) => s.day);
-  const minutes = useMoment((s) => s.minutes);
+  const minutes = useToldMinutes();
   const site = useEditor((s) => shownGarden(s).site);
   if (!shown) return null;
   const { azimuth, shines } = sunThen(site, day, minutes);
