@@ -1,11 +1,12 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
-import type { Point } from "../geometry/types.ts";
+import type { Point, Ring } from "../geometry/types.ts";
 import { distance, midpoint } from "../geometry/vector.ts";
 import { FOOT } from "../units/length.ts";
 import { deadEnds } from "./dead-ends.ts";
 import { halfTurnsRound } from "./half-turns.ts";
+import { once } from "./once.ts";
 import { pinchRun } from "./pinch-run.ts";
 import { walksFrom } from "./routes.ts";
 import { surroundingsOf } from "./surroundings.ts";
@@ -14,6 +15,8 @@ import type { Gap, Route, WheelchairAccess } from "./types.ts";
 import { groundAlong } from "./way-ground.ts";
 import type { Ways } from "./ways.ts";
 import type { WaysMesh } from "./ways-mesh.ts";
+import { pinchPasses } from "./wheelchair-standards.ts";
+import { waysWithPinches } from "./wheelchair-way.ts";
 
 /** What the wheelchair rules look at; see `types.ts` for each, and `wheelchair-standards.ts` for the arithmetic. */
 export function wheelchairAccess(garden: Garden, ways: Ways, limits: Limits): WheelchairAccess {
@@ -25,16 +28,35 @@ export function wheelchairAccess(garden: Garden, ways: Ways, limits: Limits): Wh
     turningAt: beds.map((bed) => ({ bed: bed.id, space: spaces.at(bed) })),
     deadEnds: deadEnds(ways, limits).map((at) => ({ at, space: spaces.near(at) })),
     halfTurns: beds.flatMap((bed) => halfTurnsRound(bed, garden, limits.turnElement, limits.wheelchairWay)),
-    pinches: beds.flatMap((bed) => pinchesOf(bed, garden, ways, limits)),
+    pinches: pinchesOn(beds, garden, ways, limits),
     ground: routes.flatMap((route) => groundAlong(garden, route)),
     passing: routes.map((route) => ({ bed: route.to, ...longestRun(route, ways.mesh, limits.passingSpace) })),
   };
 }
 
-function pinchesOf(bed: Bed, garden: Garden, ways: Ways, limits: Limits): WheelchairAccess["pinches"] {
-  const gaps = ways.pinchesTo(bed.id, limits.wheelchairWay);
-  if (gaps.length === 0) return [];
+/** On a way that keeps the rule for pinches if there is one, on the widest otherwise. */
+function pinchesOn(
+  beds: readonly Bed[],
+  garden: Garden,
+  ways: Ways,
+  limits: Limits,
+): WheelchairAccess["pinches"] {
   const rings = [garden.yard, ...surroundingsOf(garden).obstacles.map(({ ring }) => ring)];
+  const kept = once(() => waysWithPinches(ways, rings, limits));
+  return beds.flatMap((bed) => {
+    const widest = pinchesOf(bed, rings, ways, limits);
+    if (widest.every((pinch) => pinchPasses({ ...pinch, width: pinch.gap.width }, limits))) return widest;
+    return kept()(bed.id)?.map(({ gap, run, toNext }) => ({ bed: bed.id, gap, run, toNext })) ?? widest;
+  });
+}
+
+function pinchesOf(
+  bed: Bed,
+  rings: readonly Ring[],
+  ways: Ways,
+  limits: Limits,
+): WheelchairAccess["pinches"] {
+  const gaps = ways.pinchesTo(bed.id, limits.wheelchairWay);
   const runs = gaps.map((gap) => pinchRun(gap, rings, limits.wheelchairWay));
   return gaps.map((gap, i) => {
     const next = gaps[i + 1];
