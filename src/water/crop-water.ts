@@ -81,8 +81,14 @@ export function cropWater(id: string): CropWater {
   return found;
 }
 
-/** Whether the crop is reckoned by a published row of its own rather than by that of a relative or a group. */
-export const hasOwnRow = (id: CropId): boolean => ROWS.has(id) && !ROWS.get(id)!.row.startsWith("group");
+const FROM_MEMORY: ReadonlySet<CropId> = new Set(["sweet-potato", "parsnip"]);
+
+/** How a crop's coefficients are known: from a row of its own, read or recalled, from a relative's, or from its group's. */
+export function cropWaterSource(id: CropId): Source {
+  if (cropWater(id).row.startsWith("group")) return CROP_WATER_SOURCES.practiceRows;
+  if (FOLLOWS[id]) return CROP_WATER_SOURCES.relatives;
+  return FROM_MEMORY.has(id) ? CROP_WATER_SOURCES.memoryRows : CROP_WATER_SOURCES.kc;
+}
 
 function follow(id: CropId): CropWater {
   const lead = FOLLOWS[id] ?? id;

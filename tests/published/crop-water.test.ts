@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cropById } from "../../src/crops/crop-table.ts";
 import { CROP_IDS, type CropId } from "../../src/garden/crop-ids.ts";
 import { kcInAir, kcOn } from "../../src/water/crop-coefficient.ts";
-import { type CropWater, cropWater, hasOwnRow } from "../../src/water/crop-water.ts";
+import { type CropWater, cropWater, cropWaterSource } from "../../src/water/crop-water.ts";
 import { kcOfWetting, WETTED } from "../../src/water/wetted-soil.ts";
 import { have, printed, WATER, waterCase } from "./water-cases.ts";
 
@@ -88,11 +88,20 @@ describe("crop coefficients, heights, easy share and root zones", () => {
     expect(cropWater("kale")).toMatchObject({ row: "Cabbage", rootZone: { least: 500, most: 800 } });
   });
 
-  it("has a full row for every crop of the crop table, its own for most", () => {
+  it("says which crops have a row of their own that was read: those of the file and no others", () => {
+    const read = CROP_IDS.filter((id) => cropWaterSource(id).how === "published");
+    const own = Object.entries(OWN).flatMap(([id, crop]) => (/KC-D3[01]/.test(id) ? [] : [crop]));
+    expect([...read].sort()).toEqual([...own].sort());
+    expect(cropWaterSource("parsnip").how).toBe("memory");
+    expect(["kale", "okra", "basil"].map((id) => cropWaterSource(id as "kale").how)).toEqual(
+      Array(3).fill("practice"),
+    );
+  });
+
+  it("has a full row for every crop of the crop table", () => {
     const positive = ({ kcInitial, kcMid, kcEnd, height, easyShare, rootZone, stages }: CropWater) =>
       [kcInitial, kcMid, kcEnd, height, easyShare, rootZone.least, ...stages].every((value) => value > 0);
     expect(CROP_IDS.filter((id) => !positive(cropWater(id)))).toEqual([]);
-    expect(CROP_IDS.filter(hasOwnRow)).toHaveLength(30);
     expect(() => cropWater("banana")).toThrow(RangeError);
   });
 });
