@@ -1,3 +1,4 @@
+import type { EditionId } from "../garden/editions.ts";
 import type { Limits } from "../garden/limits.ts";
 import { INCH, SAME_LENGTH } from "../units/length.ts";
 
@@ -49,8 +50,37 @@ export function pinchPasses({ width, run, toNext }: Pinch, limits: Limits): bool
 export const circlePasses = (diameter: number, limits: Limits): boolean =>
   atLeast(diameter, limits.turningCircle);
 
-/** A T-shaped turning space, in a square of 60 in: 304.3.2. */
-export const T_SPACE = { square: 60 * INCH, arm: 36 * INCH, armClear: 12 * INCH, baseClear: 24 * INCH };
+/** A T-shaped space: how wide its bar and base are, and how far each reaches past the other, mm. */
+export interface TSpace {
+  readonly arm: number;
+  readonly armClear: number;
+  readonly baseClear: number;
+}
+
+/** The T to turn in, in a square of 60 in: 304.3.2. */
+export const T_SPACE: TSpace = { arm: 36 * INCH, armClear: 12 * INCH, baseClear: 24 * INCH };
+/** The same as printed in metric: a square of 1525 mm. */
+const T_SPACE_MM: TSpace = { arm: 915, armClear: 305, baseClear: 610 };
+
+/** The T of an edition; null where its figures are not known here, and only the circle counts. */
+export function tSpaceOf(edition: EditionId): TSpace | null {
+  switch (edition) {
+    case "ada-2010":
+      return T_SPACE;
+    case "ada-2010-mm":
+      return T_SPACE_MM;
+    case "a117-2017":
+    case "iso-21542":
+      return null;
+  }
+}
+
+/** Where two ways meet as a T whose bar and base go on 48 in past each other, two can pass: 403.5.3. Null as `tSpaceOf`. */
+export function passingTeeOf(edition: EditionId): TSpace | null {
+  const tee = tSpaceOf(edition);
+  const beyond = edition === "ada-2010-mm" ? 1220 : 48 * INCH;
+  return tee && { arm: tee.arm, armClear: beyond, baseClear: beyond };
+}
 
 /** Whether two ways that meet as a T make a turning space, by the clear length of each arm past the other way. */
 export const tPasses = (clear: {

@@ -1,11 +1,13 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
+import { contains } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { distance, midpoint } from "../geometry/vector.ts";
 import { FOOT } from "../units/length.ts";
 import { deadEnds } from "./dead-ends.ts";
 import { halfTurnsRound } from "./half-turns.ts";
+import { keptOff } from "./kept-off.ts";
 import { once } from "./once.ts";
 import { pinchRun } from "./pinch-run.ts";
 import { walksFrom } from "./routes.ts";
@@ -15,7 +17,8 @@ import type { Gap, Route, WheelchairAccess } from "./types.ts";
 import { groundAlong } from "./way-ground.ts";
 import type { Ways } from "./ways.ts";
 import type { WaysMesh } from "./ways-mesh.ts";
-import { pinchPasses } from "./wheelchair-standards.ts";
+import { passingPasses, passingTeeOf, pinchPasses } from "./wheelchair-standards.ts";
+import { crossings, teeAt } from "./wheelchair-tee.ts";
 import { waysWithPinches } from "./wheelchair-way.ts";
 
 /** What the wheelchair rules look at; see `types.ts` for each, and `wheelchair-standards.ts` for the arithmetic. */
@@ -30,7 +33,7 @@ export function wheelchairAccess(garden: Garden, ways: Ways, limits: Limits): Wh
     halfTurns: beds.flatMap((bed) => halfTurnsRound(bed, garden, limits.turnElement, limits.wheelchairWay)),
     pinches: pinchesOn(beds, garden, ways, limits),
     ground: routes.flatMap((route) => groundAlong(garden, route)),
-    passing: routes.map((route) => ({ bed: route.to, ...longestRun(route, ways.mesh, limits.passingSpace) })),
+    passing: passingOn(routes, garden, ways, limits),
   };
 }
 
@@ -69,15 +72,45 @@ function pinchesOf(
 
 const middleOf = ({ from, to }: Gap): Point => midpoint(from, to);
 
+/** The longest run on each route without a place to pass. Where circles alone leave it too long, ways that meet count too. */
+function passingOn(
+  routes: readonly Route[],
+  garden: Garden,
+  ways: Ways,
+  limits: Limits,
+): WheelchairAccess["passing"] {
+  const tees = once(() => passingTees(garden, ways, limits));
+  return routes.map((route) => {
+    const found = longestRun(route, ways.mesh, limits.passingSpace, []);
+    const isTooLong = !passingPasses({ width: 0, length: found.run }, limits);
+    return {
+      bed: route.to,
+      ...(isTooLong ? longestRun(route, ways.mesh, limits.passingSpace, tees()) : found),
+    };
+  });
+}
+
+/** The ground of all places where two ways meet and go on far enough for one wheelchair to wait. */
+function passingTees(garden: Garden, ways: Ways, limits: Limits): Ring[] {
+  const tee = passingTeeOf(garden.gardener.edition);
+  if (!tee) return [];
+  const rings = surroundingsOf(garden).obstacles.map(({ ring }) => ring);
+  const ground = { yard: garden.yard, off: keptOff(garden.yard, rings, 0), rings };
+  const found = crossings(ways, limits, tee, limits.passingSpace).map((at) => teeAt(ground, at, tee));
+  return found.flatMap((space) => (space ? [space.outline] : []));
+}
+
 /** The longest piece of a route on which two wheelchairs cannot pass each other, and where it ends. */
 function longestRun(
   { points }: Route,
   { radii, centres }: WaysMesh,
   passing: number,
+  tees: readonly Ring[],
 ): { run: number; at: Point } {
   const roomy = [...radii.keys()].filter((t) => 2 * radii[t]! >= passing);
   const canPass = ([x, y]: Point) =>
-    roomy.some((t) => Math.hypot(centres[2 * t]! - x, centres[2 * t + 1]! - y) <= radii[t]!);
+    roomy.some((t) => Math.hypot(centres[2 * t]! - x, centres[2 * t + 1]! - y) <= radii[t]!) ||
+    tees.some((outline) => contains(outline, [x, y]));
   let [run, longest, at] = [0, 0, points[0]!];
   points.slice(1).forEach((to, i) => {
     const from = points[i]!;

@@ -1,3 +1,5 @@
+import { TURNING_NEAR } from "../access/turning-spaces.ts";
+import { tSpaceOf } from "../access/wheelchair-standards.ts";
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
@@ -24,7 +26,10 @@ export const wheelchairNoTurningSpace = defineRule({
       // A bed that no wheelchair gets to has a snag of its own.
       const widths = [ways.fromGate?.width, ways.fromDoor?.width].filter((width) => width !== undefined);
       if (widths.length > 0 && Math.max(...widths) < limits.wheelchairPinch - SAME_LENGTH) return [];
-      const across = formatShort(limits.turningCircle, units);
+      const circle = `circle ${formatShort(limits.turningCircle, units)} across`;
+      const tee = tSpaceOf(garden.gardener.edition);
+      const square = tee && formatShort(tee.arm + tee.baseClear, units);
+      const room = square ? `Neither a ${circle} nor a T-shaped space ${square} square` : `No ${circle}`;
       return [
         {
           itemIds: [id],
@@ -33,7 +38,7 @@ export const wheelchairNoTurningSpace = defineRule({
           limit: 1,
           unit: "count" as const,
           title: `${nameOf(bed)}: no room near it for a wheelchair to turn`,
-          detail: `Neither a circle ${across} across nor a T-shaped space of 60 by 60 in fits within 60 in of it.`,
+          detail: `${room} fits within ${formatShort(TURNING_NEAR, units)} of it.`,
           waysOut: [],
         },
       ];

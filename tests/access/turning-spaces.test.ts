@@ -67,6 +67,17 @@ describe("a turning space", () => {
     ).toBe(false);
   });
 
+  it("is no T by an edition whose T is not known here", () => {
+    const { yard, salads } = bedAbove(teeYard(36 * INCH, 36 * INCH));
+    const sides = [
+      wall("left", { from: [-3000, -350], to: [-400, -350], thickness: 700 }),
+      wall("right", { from: [400, -350], to: [3000, -350], thickness: 700 }),
+    ];
+    const garden = wheeled(yard, way, salads, ...sides);
+    const roomier = { ...garden, gardener: { ...garden.gardener, edition: "a117-2017" as const } };
+    expect(spaceAt(roomier)).toBeNull();
+  });
+
   it("is none where one of the two ways is an inch short", () => {
     const sides = [
       wall("left", { from: [-3000, -350], to: [-400, -350], thickness: 700 }),
