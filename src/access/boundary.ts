@@ -20,7 +20,7 @@ export interface Boundary {
 }
 
 /**
- * Steps to choose from, finest first. The widths that follow are made exact by a local step (see `ways-mesh.ts`), so
+ * Steps to choose from, finest first. The widths that follow are made exact by a local step (see `ways-width.ts`), so
  * the step only decides how small a pocket may be overlooked.
  */
 const STEPS = [3 * INCH, 6 * INCH, 12 * INCH];

@@ -2,7 +2,8 @@ import type { Limits } from "../garden/limits.ts";
 import type { Point } from "../geometry/types.ts";
 import { INCH, SAME_LENGTH } from "../units/length.ts";
 import type { Ways } from "./ways.ts";
-import { centreOf, triangleOf, widthThrough } from "./ways-mesh.ts";
+import { centreOf, triangleOf } from "./ways-mesh.ts";
+import { widthThrough } from "./ways-width.ts";
 
 /** An end of a way no deeper than this is backed out of without a thought, mm: a wheelchair's own length and a little. */
 const DEEP = 60 * INCH;

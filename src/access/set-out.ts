@@ -1,7 +1,8 @@
 import type { Point } from "../geometry/types.ts";
 import { pieceGap, widthOnWay } from "./piece-gap.ts";
 import { type Disc, discAtEdge, exactDisc } from "./ways-disc.ts";
-import { centreOf, nextInTriangle, triangleOf, type WaysMesh, widthThrough } from "./ways-mesh.ts";
+import { centreOf, nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import { widthThrough } from "./ways-width.ts";
 
 /** The narrowest place of somebody who sets out, and the samples whose outlines it lies between. */
 export interface Begin {

@@ -2,7 +2,7 @@ import type { Point } from "../geometry/types.ts";
 import type { Boundary } from "./boundary.ts";
 import { farFromPiece, nearestOnPiece, pieceWidth } from "./piece-gap.ts";
 import { touching } from "./touching-disc.ts";
-import type { WaysMesh } from "./ways-mesh.ts";
+import { nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
 
 export interface Disc {
   readonly at: Point;
@@ -90,8 +90,6 @@ function fourth(
   return nearest;
 }
 
-const nextInTriangle = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
-
 /** Where to begin: written in place, for it is asked for every triangle that may be narrow. */
 const middle = { x: 0, y: 0 };
 
@@ -129,7 +127,7 @@ const HALVINGS = 34;
  */
 export function discAtEdge(mesh: WaysMesh, edge: number, point: Point): Disc {
   const { boundary, triangles, halfedges, discs } = mesh;
-  const [t, u] = [Math.trunc(edge / 3), Math.trunc(halfedges[edge]! / 3)];
+  const [t, u] = [triangleOf(edge), triangleOf(halfedges[edge]!)];
   const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];
   settle(mesh, t);
   settle(mesh, u);

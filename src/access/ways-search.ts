@@ -1,7 +1,8 @@
 import FlatQueue from "flatqueue";
 import type { Point } from "../geometry/types.ts";
 import { type Begin, setOut } from "./set-out.ts";
-import { isSurelyOpen, triangleOf, WALL, type WaysMesh, widthOfSamples, widthThrough } from "./ways-mesh.ts";
+import { isSurelyOpen, triangleOf, WALL, type WaysMesh, widthOfSamples } from "./ways-mesh.ts";
+import { widthThrough } from "./ways-width.ts";
 
 /** A place to set out from. */
 export interface Origin {

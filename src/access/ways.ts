@@ -9,17 +9,9 @@ import { acrossDisc, type Begin } from "./set-out.ts";
 import type { Gap, Side, Way } from "./types.ts";
 import { exactDisc, roomAt, roomTouching } from "./ways-disc.ts";
 import { locator, reachable } from "./ways-locate.ts";
-import {
-  meshOf,
-  nextInTriangle,
-  pinchThrough,
-  triangleOf,
-  WALL,
-  type WaysMesh,
-  widthOfSamples,
-  widthThrough,
-} from "./ways-mesh.ts";
+import { meshOf, nextInTriangle, triangleOf, WALL, type WaysMesh, widthOfSamples } from "./ways-mesh.ts";
 import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
+import { pinchThrough, widthThrough } from "./ways-width.ts";
 
 /**
  * A squeeze under 6 in is no way at all: it counts as closed, width 0. (Nobody gets through, and between samples the
