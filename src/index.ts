@@ -93,7 +93,7 @@ export type { LonLat } from "./parcels/tangent-plane.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";
-export { isSlowRule, type Survey, survey } from "./rules/survey.ts";
+export { isLeftOut, type Survey, survey } from "./rules/survey.ts";
 export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
 export { PAPER_IDS, PAPERS, type PaperId } from "./sheet/papers.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";

@@ -33,14 +33,15 @@ export function startAnalysis(editor: Editor): () => void {
   const publish = (of: Garden, { access, takeoff, snags }: Survey, settled: boolean) =>
     useFindings.setState({ of, access, takeoff, snags, settled });
 
-  const publishGlance = (of: Garden, found: Survey) => publish(of, carriedOver(found, last, of, true), false);
+  const publishGlance = (of: Garden, found: Survey) =>
+    publish(of, carriedOver(found, last, of, "glance"), false);
 
   function onAnswer({ of, depth, survey: found }: Answer) {
     if (depth === "glance") {
       publishGlance(of, found);
       return;
     }
-    last = carriedOver(found, last, of, false);
+    last = carriedOver(found, last, of, depth);
     const shown = shownGarden(editor.getState());
     if (of === shown) publish(of, last, depth === "whole");
     // An answer about a moment ago still tells what the slow rules say: it fills in what is on the screen.

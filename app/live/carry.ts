@@ -1,30 +1,38 @@
-import { type Access, type Garden, type Grade, isSlowRule, type Snag, type Survey } from "../../src/index.ts";
+import {
+  type Access,
+  type Depth,
+  type Garden,
+  type Grade,
+  isLeftOut,
+  type Snag,
+  type Survey,
+} from "../../src/index.ts";
 
 const SERIOUSNESS: Readonly<Record<Grade, number>> = { must: 0, should: 1, note: 2 };
 
 /**
- * Fills in what a glance or a look leaves out with what is known from a moment ago: routes, what slow rules say, and
- * ways out of snags that stand as they stood. Nothing blinks out and in again while a bed is dragged.
+ * Fills in what a glance or a look leaves out with what is known from a moment ago: routes, what slow rules and those
+ * about the sun say, and ways out of snags that stand as they stood. Nothing blinks out and in again while a bed is dragged.
  *
  * @param last the survey before, which may be of another version of the garden; null if there is none
- * @param isGlance whether slow rules and routes were left out
+ * @param depth how closely this survey looked
  */
 export function carriedOver(
   survey: Survey,
   last: Survey | null,
   { items }: Pick<Garden, "items">,
-  isGlance: boolean,
+  depth: Depth,
 ): Survey {
   if (!last) return survey;
   const there = new Set(items.map(({ id }) => id));
   const before = new Map(last.snags.map((snag) => [snag.key, snag]));
-  const slow = isGlance
-    ? last.snags.filter(({ rule, itemIds }) => isSlowRule(rule) && itemIds.every((id) => there.has(id)))
-    : [];
+  const slow = last.snags.filter(
+    ({ rule, itemIds }) => isLeftOut(rule, depth) && itemIds.every((id) => there.has(id)),
+  );
   const snags = [...survey.snags, ...slow].map((snag) => withWaysOut(snag, before.get(snag.key)));
   return {
     takeoff: survey.takeoff,
-    access: isGlance ? withRoutes(survey.access, last.access) : survey.access,
+    access: depth === "glance" ? withRoutes(survey.access, last.access) : survey.access,
     // Sorting is stable: within a grade the rules keep their order.
     snags: snags.toSorted((a, b) => SERIOUSNESS[a.grade] - SERIOUSNESS[b.grade]),
   };

@@ -177,6 +177,12 @@ export const LIMITS = {
     unit: "h",
     source: practice("below 4 hours few vegetables crop"),
   },
+  bedShade: {
+    label: "Sun a bed may take from another",
+    default: 1,
+    unit: "h",
+    source: practice("tall and trellised crops stand on the pole side of low ones; an hour a day is no matter"),
+  },
   // Soil
   hardDepth: {
     label: "Soil over paving",

@@ -11,14 +11,17 @@ import type { Point, Ring } from "../geometry/types.ts";
 import { checkGarden } from "../rules/check-garden.ts";
 import { RULES } from "../rules/index.ts";
 import type { Rule, Snag } from "../rules/rule.ts";
+import { shadedByBed } from "../rules/shaded-by-bed.ts";
 import {
   apart,
   placesInSun,
   type SoundPlace,
   type SunnyPlace,
+  searchPlane,
   soundPlaceNear,
 } from "../rules/sunny-places.ts";
-import { bedPlane, hoursOn } from "../sun/bed-plane.ts";
+import { tooLittleSun } from "../rules/too-little-sun.ts";
+import { bedShade } from "../sun/sun-hours.ts";
 import type { SunGrid } from "../sun/sun-map.ts";
 import { POSITION_RULES } from "./position-rules.ts";
 
@@ -44,7 +47,7 @@ const MOST_CHECKED = 12;
 
 /**
  * The place and turn in the yard with the most sun for a bed, where it has no must-fix or should-fix snag of position and
- * brings about none elsewhere. It may lie as it does now or a quarter turn round.
+ * brings about none elsewhere, shade on another bed included. It may lie as it does now or a quarter turn round.
  *
  * @param what a bed of the garden, or the shape of one to come, which stands as tall as one out of the barrow
  * @returns null where there is no such place; for a bed of the garden, none with a tenth of an hour more sun than it has
@@ -52,11 +55,10 @@ const MOST_CHECKED = 12;
  */
 export function bestPlace(garden: Garden, what: ItemId | Shape): BestPlace | null {
   if (typeof what !== "string") return placeForNew(garden, what);
-  const plane = bedPlane(garden, what);
+  const was = bedShade(garden, what)?.hours;
   const bed = garden.items.find((item): item is Bed => item.id === what && item.kind === "bed");
-  if (!plane || !bed) return null;
-  const was = hoursOn(plane, bed);
-  const found = sunniest(garden, bed, (was ?? 0) + WORTH_MOVING);
+  if (was === undefined || !bed) return null;
+  const found = sunniest(garden, bed, was + WORTH_MOVING);
   return found && { ...whereIn(found, bed.id), was };
 }
 
@@ -75,14 +77,22 @@ function whereIn({ hours, ops, after }: SoundPlace, id: ItemId): Omit<BestPlace,
 }
 
 function sunniest(garden: Garden, bed: Bed, atLeast: number): SoundPlace | null {
-  const plane = bedPlane(garden, bed.id)!;
+  const plane = searchPlane(garden, bed);
+  if (!plane) return null;
   const places = placesInSun(bed, garden, plane, turnsOf(bed))
     .filter(({ hours }) => hours >= atLeast)
     .sort((a, b) => b.hours - a.hours);
-  const sound = sunniestSound(garden, bed, plane, apart(places)).filter(({ hours }) => hours >= atLeast);
+  const sound = sunniestSound(garden, bed, plane, apart(places))
+    .map((place) => ({ ...place, hours: bedShade(place.after, bed.id)?.hours ?? 0 }))
+    .filter(({ hours }) => hours >= atLeast)
+    .sort((a, b) => b.hours - a.hours);
   const without = { ...garden, items: garden.items.filter(({ id }) => id !== bed.id) };
-  const before = snagsToFix(without);
-  return sound.find(({ after }) => isInOrder(after, bed.id, before)) ?? null;
+  const [before, shaded] = [snagsToFix(without), snagsToFix(garden, SHADES)];
+  return (
+    sound.find(
+      ({ after }) => isInOrder(after, bed.id, before) && isNothingNew(snagsToFix(after, SHADES), shaded),
+    ) ?? null
+  );
 }
 
 /** Places with free ground from the sunniest on: until there are enough with more sun than any that is left. */
@@ -109,8 +119,17 @@ function turnsOf({ shape, turn }: Bed): number[] {
 }
 
 const TO_FIX: readonly Rule[] = RULES.filter(({ grade }) => grade !== "note");
-const snagsToFix = (garden: Garden): Snag[] =>
-  checkGarden(garden, {}, TO_FIX, "look").filter(({ grade }) => grade !== "note");
+const SHADES: readonly Rule[] = [shadedByBed, tooLittleSun];
+/** By all rules but those about the sun, unless others are given. */
+const snagsToFix = (garden: Garden, rules?: readonly Rule[]): Snag[] =>
+  checkGarden(garden, {}, rules ?? TO_FIX, rules ? "reading" : "look").filter(
+    ({ grade }) => grade !== "note",
+  );
+
+const isNothingNew = (now: readonly Snag[], before: readonly Snag[]): boolean => {
+  const were = new Set(before.map(({ key }) => key));
+  return now.every(({ key }) => were.has(key));
+};
 
 /** Rules of position that are quick to ask: a place that fails one is not held to the others. */
 const QUICK = TO_FIX.filter(({ id, needs }) => POSITION_RULES.has(id) && !needs.includes("access"));

@@ -10,10 +10,16 @@ import type { Finding, Grade, Rule, Snag } from "./rule.ts";
 const SERIOUSNESS: Readonly<Record<Grade, number>> = { must: 0, should: 1, note: 2 };
 
 /**
- * How closely to look. A glance is for every frame of a drag: it leaves out slow rules and looks for no ways out.
- * A look leaves out only the ways out.
+ * How closely to look. A glance is for every frame of a drag: it leaves out slow rules, those about the sun, and the ways
+ * out. A look has the slow rules, but neither the sun nor ways out. A reading, for what is printed, has every rule and no
+ * ways out.
  */
-export type Depth = "glance" | "look" | "whole";
+export type Depth = "glance" | "look" | "reading" | "whole";
+
+/** Whether a rule is one that a check to some depth leaves out. */
+export const leavesOut = (depth: Depth, { slow, needs }: Pick<Rule, "slow" | "needs">): boolean =>
+  (depth === "glance" && slow === true) ||
+  ((depth === "glance" || depth === "look") && needs.includes("sun"));
 
 /**
  * Holds a garden to every rule.
@@ -34,7 +40,7 @@ export function checkGarden(
   depth: Depth = "whole",
 ): Snag[] {
   const facts = factsAbout(garden, known);
-  const inTime = depth === "glance" ? rules.filter(({ slow }) => !slow) : rules;
+  const inTime = rules.filter((rule) => !leavesOut(depth, rule));
   const snags = inTime.flatMap((rule) => snagsOf(rule, facts, depth === "whole"));
   return inOrder(snags, garden, rules);
 }

@@ -3,6 +3,7 @@ import { placeOf } from "../access/place.ts";
 import type { Garden } from "../garden/garden.ts";
 import { groundsUnder } from "../garden/ground-under.ts";
 import { limitsOf } from "../garden/limits.ts";
+import { bedsInSun } from "../sun/beds-in-sun.ts";
 import { takeoff } from "../takeoff/takeoff.ts";
 import type { Facts } from "./facts.ts";
 
@@ -21,6 +22,7 @@ const COMPUTE: Computing = {
   place: placeOf,
   access: (garden) => access(garden),
   takeoff,
+  sun: bedsInSun,
 };
 
 const FACT_NAMES = Object.keys(COMPUTE) as readonly (keyof Facts)[];

@@ -24,10 +24,13 @@ import { overlapping } from "./overlapping.ts";
 import { postsThroughMesh } from "./posts-through-mesh.ts";
 import type { Rule } from "./rule.ts";
 import { sealedOffBed } from "./sealed-off-bed.ts";
+import { shadedByBed } from "./shaded-by-bed.ts";
 import { shallowSoil } from "./shallow-soil.ts";
 import { slopingBed } from "./sloping-bed.ts";
+import { sunHungryCrops } from "./sun-hungry-crops.ts";
 import { tallWall } from "./tall-wall.ts";
 import { thinMixOnTop } from "./thin-mix-on-top.ts";
+import { tooLittleSun } from "./too-little-sun.ts";
 import { undrainedBed } from "./undrained-bed.ts";
 import { unlayeredDeepFill } from "./unlayered-deep-fill.ts";
 import { unreachableSoil } from "./unreachable-soil.ts";
@@ -61,6 +64,7 @@ export const RULES: readonly Rule[] = [
   blockedDoor,
   sealedOffBed,
   shallowSoil,
+  tooLittleSun,
   noLiner,
   noMesh,
   coarseMesh,
@@ -90,6 +94,8 @@ export const RULES: readonly Rule[] = [
   nearOldPaint,
   bedInTreeRoots,
   nearWalnut,
+  sunHungryCrops,
+  shadedByBed,
   longRootsOverMesh,
   unlayeredDeepFill,
   layeredShallowBed,

@@ -4,10 +4,10 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import { limitsOf } from "../garden/limits.ts";
 import type { Op } from "../garden/op.ts";
 import { applyOps } from "../garden/operations.ts";
-import { contains } from "../geometry/ring.ts";
+import { boundsOf, contains } from "../geometry/ring.ts";
 import type { Point } from "../geometry/types.ts";
-import { distance, subtract } from "../geometry/vector.ts";
-import { hoursOn } from "../sun/bed-plane.ts";
+import { subtract } from "../geometry/vector.ts";
+import { bedPlane, hoursOn } from "../sun/bed-plane.ts";
 import { bedSoil } from "../sun/bed-soil.ts";
 import { cellMiddle, isSet } from "../sun/cells.ts";
 import type { SunGrid } from "../sun/sun-map.ts";
@@ -20,6 +20,20 @@ export interface SunnyPlace {
   /** As the bed's own `turn`, degrees. */
   readonly turn: number;
   readonly hours: number;
+}
+
+/** Cells of 6 in, wider in a yard of which there would be more than so many of them: half a tennis court. */
+const CELL = FOOT / 2;
+const MOST_CELLS = 12_000;
+
+/**
+ * What a bed would get all over the yard, closely enough to search by; what is found is looked at anew.
+ * @returns null for a bed without area
+ */
+export function searchPlane(garden: Garden, bed: Bed): SunGrid | null {
+  const { minX, minY, maxX, maxY } = boundsOf(garden.yard);
+  const cell = Math.max(CELL, Math.sqrt(((maxX - minX) * (maxY - minY)) / MOST_CELLS));
+  return bedPlane(garden, bed.id, { cell });
 }
 
 /** How far apart places are looked at, mm. */
@@ -137,12 +151,13 @@ function opsTo({ id, at, turn }: Bed, to: Pick<SunnyPlace, "at" | "turn">): Op[]
 /** Nearer to each other than this, two places come to the same free ground. */
 const SAME_PLACE = 2 * FOOT;
 
-/** Leaves out places near one before them in the list, lying the same way. */
+/** One place, the first of the list, for every two feet of the yard and each way a bed may lie. */
 export function apart(places: readonly SunnyPlace[]): SunnyPlace[] {
-  const kept: SunnyPlace[] = [];
-  for (const place of places) {
-    if (!kept.some(({ at, turn }) => turn === place.turn && distance(at, place.at) < SAME_PLACE))
-      kept.push(place);
-  }
-  return kept;
+  const taken = new Set<string>();
+  return places.filter(({ at: [x, y], turn }) => {
+    const key = `${turn} ${Math.floor(x / SAME_PLACE)} ${Math.floor(y / SAME_PLACE)}`;
+    if (taken.has(key)) return false;
+    taken.add(key);
+    return true;
+  });
 }

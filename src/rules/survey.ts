@@ -3,9 +3,9 @@ import type { Access } from "../access/types.ts";
 import type { Garden } from "../garden/garden.ts";
 import { takeoff } from "../takeoff/takeoff.ts";
 import type { Takeoff } from "../takeoff/types.ts";
-import { checkGarden, type Depth } from "./check-garden.ts";
+import { checkGarden, type Depth, leavesOut } from "./check-garden.ts";
 import { RULES } from "./index.ts";
-import type { Snag } from "./rule.ts";
+import type { Rule, Snag } from "./rule.ts";
 
 /** All that is said of a garden on the screen. */
 export interface Survey {
@@ -16,8 +16,8 @@ export interface Survey {
 
 /**
  * Ways, quantities and snags of a garden at once, so that none of them is worked out twice.
- * @param depth "glance" for every frame of a drag: no routes, no free ground, no ways out; "look" for all but the ways
- *   out; "whole" for everything
+ * @param depth "glance" for every frame of a drag: no routes, no free ground, no ways out; "look" for all but the sun
+ *   and the ways out; "reading" for all but the ways out; "whole" for everything
  */
 export function survey(garden: Garden, depth: Depth = "whole"): Survey {
   const glance = depth === "glance";
@@ -49,7 +49,10 @@ const withoutRoutes = ({ gaps, beds, wheelchair }: Access): Access => ({
   })),
 });
 
-const SLOW: ReadonlySet<string> = new Set(RULES.filter(({ slow }) => slow).map(({ id }) => id));
+const RULE_BY_ID: ReadonlyMap<string, Rule> = new Map(RULES.map((rule) => [rule.id, rule]));
 
-/** Whether a rule is one that a glance leaves out. */
-export const isSlowRule = (id: string): boolean => SLOW.has(id);
+/** Whether what a rule has to say is left out by a survey to some depth. */
+export function isLeftOut(id: string, depth: Depth): boolean {
+  const rule = RULE_BY_ID.get(id);
+  return rule !== undefined && leavesOut(depth, rule);
+}

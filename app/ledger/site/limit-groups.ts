@@ -33,6 +33,7 @@ const GROUP_OF: Readonly<Record<LimitId, LimitGroup>> = {
   crossSlope: "Wheelchair",
   sun: "Sun",
   sunLeast: "Sun",
+  bedShade: "Sun",
   hardDepth: "Soil",
   openDepth: "Soil",
   meshForGophers: "Soil",

@@ -25,7 +25,7 @@ describe("filling in a glance", () => {
   });
 
   it("takes over what slow rules said, routes, and ways out of snags that stand as they stood", () => {
-    const filled = carriedOver(glance, whole, far, true);
+    const filled = carriedOver(glance, whole, far, "glance");
     expect(filled.snags.map(({ key, waysOut }) => [key, waysOut])).toEqual(
       expect.arrayContaining(whole.snags.map(({ key, waysOut }) => [key, waysOut])),
     );
@@ -37,7 +37,7 @@ describe("filling in a glance", () => {
 
   it("offers no way out of a gap that is another gap now", () => {
     const moved = applyOps(far, [{ op: "move", id: itemId("beans"), by: [-35, 0] }]);
-    const filled = carriedOver(survey(moved, "glance"), whole, moved, true);
+    const filled = carriedOver(survey(moved, "glance"), whole, moved, "glance");
     const narrow = filled.snags.find(({ rule }) => rule === "narrow-path");
     expect(whole.snags.find(({ rule }) => rule === "narrow-path")?.waysOut).not.toEqual([]);
     expect(narrow).toMatchObject({ waysOut: [], waysOutKnown: false });
@@ -45,17 +45,17 @@ describe("filling in a glance", () => {
 
   it("forgets what was said of a thing that is gone", () => {
     const fewer = applyOps(far, [{ op: "remove", id: itemId("beans") }]);
-    const filled = carriedOver(survey(fewer, "glance"), whole, fewer, true);
+    const filled = carriedOver(survey(fewer, "glance"), whole, fewer, "glance");
     expect(filled.snags.some(({ itemIds }) => itemIds.includes(itemId("beans")))).toBe(false);
     expect(rules(filled)).toContain("long-hose");
   });
 
   it("keeps the gravest first", () => {
-    const order = carriedOver(glance, whole, far, true).snags.map(({ grade }) => grade);
+    const order = carriedOver(glance, whole, far, "glance").snags.map(({ grade }) => grade);
     expect(order).toEqual(order.toSorted((a, b) => "msn".indexOf(a[0]!) - "msn".indexOf(b[0]!)));
   });
 
   it("adds nothing to the first look there is", () => {
-    expect(carriedOver(whole, null, far, false)).toBe(whole);
+    expect(carriedOver(whole, null, far, "whole")).toBe(whole);
   });
 });
