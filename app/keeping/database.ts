@@ -19,6 +19,9 @@ const [FIRST, LAST] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
 function openDatabase(name: string, onEnd: () => void): Promise<Database> {
   return new Promise((resolve, reject) => {
+    if (!("indexedDB" in globalThis && globalThis.indexedDB)) {
+      throw new DOMException("this browser has no storage", "NotFoundError");
+    }
     openDB<Schema>(name, VERSION, {
       upgrade(database, from) {
         if (from < 1) {
