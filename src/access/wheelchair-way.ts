@@ -9,14 +9,8 @@ import { pinchRun } from "./pinch-run.ts";
 import type { Gap } from "./types.ts";
 import type { Ways } from "./ways.ts";
 import { exactDisc } from "./ways-disc.ts";
-import {
-  crosses,
-  nextInTriangle,
-  pinchThrough,
-  triangleOf,
-  type WaysMesh,
-  widthThrough,
-} from "./ways-mesh.ts";
+import { crosses, nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import { pinchThrough, widthThrough } from "./ways-width.ts";
 import { pinchPasses } from "./wheelchair-standards.ts";
 
 /** A place on a way that is narrower than the rule, for how long, and how far it is to the next. */
