@@ -23,7 +23,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   takeoff: ["units", "geometry", "garden", "crops"],
   rules: ["units", "geometry", "garden", "access", "crops", "takeoff", "sun"],
   layout: ["units", "geometry", "garden", "access", "crops", "takeoff", "sun", "rules"],
-  sheet: ["units", "geometry", "garden", "access", "takeoff", "rules"],
+  sheet: ["units", "geometry", "garden", "sun", "access", "takeoff", "rules"],
 };
 
 /** Packages that compute and nothing else. */
