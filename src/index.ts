@@ -96,6 +96,7 @@ export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts"
 export { isLeftOut, type Survey, survey } from "./rules/survey.ts";
 export { buildSheet, type SheetOptions } from "./sheet/build-sheet.ts";
 export { PAPER_IDS, PAPERS, type PaperId } from "./sheet/papers.ts";
+export { sawAngleWords } from "./sheet/saw-angles.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
 export { type BedMonth, bedMonths, type ShadeSpell, type SunStretch } from "./sun/bed-months.ts";
 export { bedPlane, hoursOn } from "./sun/bed-plane.ts";

@@ -1,14 +1,12 @@
-import { useEffect, useMemo, useRef, useState } from "react";
-import { buildSheet, type PaperId } from "../../src/index.ts";
+import { type CSSProperties, useEffect, useMemo, useRef, useState } from "react";
+import { buildSheet, type Garden, PAPERS, type PaperId, stagesOf, takeoff } from "../../src/index.ts";
+import { StageRow } from "../ledger/takeoff/StageRow.tsx";
+import { useProvenTakeoff } from "../live/cut-proof.ts";
 import { useFindings } from "../live/findings.ts";
 import { useEditor } from "../store/use-editor.ts";
+import { PaperRow } from "./PaperRow.tsx";
 import { SheetOutline } from "./SheetOutline.tsx";
 import { SheetPage } from "./SheetPage.tsx";
-
-const PAPER_NAMES: Readonly<Record<PaperId, string>> = { letter: "Letter", a4: "A4" };
-const PAPER_IDS: readonly PaperId[] = ["letter", "a4"];
-/** How `@page` names the papers. */
-const PAGE_SIZES: Readonly<Record<PaperId, string>> = { letter: "8.5in 11in", a4: "210mm 297mm" };
 
 interface Props {
   readonly onClose: () => void;
@@ -17,21 +15,29 @@ interface Props {
 /** The build sheet as it will be printed, with what one does with it above. */
 export function SheetDesk({ onClose }: Props) {
   const garden = useEditor((state) => state.garden);
-  const { of, snags, takeoff, access } = useFindings();
+  const stages = useMemo(() => stagesOf(garden), [garden]);
   const closeButton = useRef<HTMLButtonElement>(null);
   const [date] = useState(today);
-  const { paper } = garden;
-
-  const sheet = useMemo(() => {
-    const known = of === garden && takeoff && access ? { known: { access, takeoff, snags } } : {};
-    return buildSheet(garden, paper, { date, ...known });
-  }, [garden, paper, date, of, access, takeoff, snags]);
+  // Papers larger than a household's are for this one print, not for the garden to keep.
+  const [larger, setLarger] = useState<PaperId | null>(null);
+  const [wanted, setStage] = useState<number | "all">("all");
+  const paper = larger ?? garden.paper;
+  const stage = wanted !== "all" && stages.includes(wanted) ? wanted : "all";
+  const sheet = useSheet(garden, paper, stage, date);
 
   useEffect(() => closeButton.current?.focus(), []);
 
-  const setPaper = (to: PaperId) =>
-    useEditor.getState().commit(`Paper ${PAPER_NAMES[to]}`, [{ op: "set-garden", changes: { paper: to } }]);
+  const setPaper = (to: PaperId) => {
+    const kept = to === "letter" || to === "a4" ? to : null;
+    setLarger(kept ? null : to);
+    if (kept && kept !== garden.paper) {
+      useEditor
+        .getState()
+        .commit(`Paper ${PAPERS[kept].name}`, [{ op: "set-garden", changes: { paper: kept } }]);
+    }
+  };
 
+  const { width, height } = PAPERS[paper];
   return (
     <section
       className="sheet-dialog"
@@ -40,22 +46,11 @@ export function SheetDesk({ onClose }: Props) {
       aria-labelledby="sheet-title"
       onKeyDown={(event) => event.key === "Escape" && onClose()}
     >
-      <style>{`@page { size: ${PAGE_SIZES[paper]}; margin: 0 }`}</style>
+      <style>{`@page { size: ${width}mm ${height}mm; margin: 0 }`}</style>
       <header className="sheet-bar">
         <h1 id="sheet-title">Build sheet</h1>
-        <fieldset className="button-row" aria-label="Paper">
-          {PAPER_IDS.map((id) => (
-            <button
-              key={id}
-              type="button"
-              className="button"
-              aria-pressed={paper === id}
-              onClick={() => setPaper(id)}
-            >
-              {PAPER_NAMES[id]}
-            </button>
-          ))}
-        </fieldset>
+        <PaperRow paper={paper} onChoose={setPaper} />
+        {stages.length > 1 ? <StageRow stages={stages} stage={stage} onChoose={setStage} /> : null}
         <p className="sheet-scale">
           Drawn at {sheet.scaleText}. In the print dialog keep the scale at 100 %; to keep it as a file, print
           to PDF.
@@ -74,12 +69,27 @@ export function SheetDesk({ onClose }: Props) {
           </p>
         )}
       </header>
-      <div className="sheet-table">
+      <div className="sheet-table" style={{ "--page-height": `${height}mm` } as CSSProperties}>
         <SheetPage sheet={sheet} title={garden.name} />
         <SheetOutline sheet={sheet} />
       </div>
     </section>
   );
+}
+
+/** The sheet of a stage with the figures that the ledger shows: its proven cut plans, its snags. */
+function useSheet(garden: Garden, paper: PaperId, stage: number | "all", date: string) {
+  const { of, snags, takeoff: live, access } = useFindings();
+  const current = of === garden;
+  const quick = useMemo(
+    () => (stage === "all" && current && live ? live : takeoff(garden, { stage })),
+    [garden, stage, current, live],
+  );
+  const { takeoff: proven } = useProvenTakeoff(garden, quick, true);
+  return useMemo(() => {
+    const known = current && access ? { known: { access, takeoff: proven, snags } } : {};
+    return buildSheet(garden, paper, { date, stage, ...known });
+  }, [garden, paper, stage, date, current, access, proven, snags]);
 }
 
 function today(): string {

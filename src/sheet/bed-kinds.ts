@@ -7,7 +7,7 @@ export interface MarkedBed {
   readonly mark: string;
 }
 
-/** Beds that are built alike: same outline, wall, bottom, fill and mulch. They share a letter on the sheet. */
+/** Beds that are built alike: same outline, wall, bottom, fill and mulch, and as much of them standing already. They share a letter on the sheet. */
 export interface BedKind {
   readonly letter: string;
   readonly beds: readonly MarkedBed[];
@@ -30,8 +30,8 @@ export function bedKindsOf(garden: Pick<Garden, "items">): readonly BedKind[] {
   });
 }
 
-const builtAs = ({ shape, wall, bottom, fill, mulch, trellis, legs }: Bed): string =>
-  JSON.stringify([shape, wall, bottom, fill, mulch, trellis, legs]);
+const builtAs = ({ shape, wall, bottom, fill, mulch, trellis, legs, already }: Bed): string =>
+  JSON.stringify([shape, wall, bottom, fill, mulch, trellis, legs, already]);
 
 const ALPHABET = "ABCDEFGHJKLMNPQRSTUVWXYZ"; // without I and O, which read as figures
 

@@ -1,38 +1,16 @@
-import { access } from "../access/access.ts";
-import { once } from "../access/once.ts";
-import type { Access } from "../access/types.ts";
 import type { Garden } from "../garden/garden.ts";
-import { boundsOf } from "../geometry/ring.ts";
-import { checkGarden } from "../rules/check-garden.ts";
-import { RULES } from "../rules/index.ts";
-import type { Snag } from "../rules/rule.ts";
-import { takeoff } from "../takeoff/takeoff.ts";
-import type { Takeoff } from "../takeoff/types.ts";
-import { bedKindsOf } from "./bed-kinds.ts";
-import { bedsBlock } from "./blocks/beds.ts";
-import { cutPlanBlocks } from "./blocks/cut-plan.ts";
-import { orderOfWorkBlock } from "./blocks/order-of-work.ts";
-import { proofsBlock } from "./blocks/proofs.ts";
-import { settingOutBlock } from "./blocks/setting-out.ts";
-import { stillOpenBlock } from "./blocks/still-open.ts";
-import { takeCareBlock } from "./blocks/take-care.ts";
-import { toBuyBlock } from "./blocks/to-buy.ts";
-import { waysBlock } from "./blocks/ways.ts";
-import { type Block, flowed, paragraph } from "./flow.ts";
-import { columnsOf, columnWidth, GRIDS, type Grid, planRoom } from "./layout.ts";
-import { frameMarks, frameSize } from "./page-frame.ts";
-import { PAPERS, type Paper, type PaperId } from "./papers.ts";
-import { PLAN_MARGIN, planMarks, planSize } from "./plan-drawing.ts";
-import { type Scale, scalesFor } from "./scales.ts";
-import { pegsOf } from "./setting-out.ts";
-import type { SheetFacts } from "./sheet-facts.ts";
-import type { Mark, Sheet } from "./types.ts";
+import { PageLayout } from "./page-layout.ts";
+import type { PaperId } from "./papers.ts";
+import { factsOf, type KnownFacts } from "./sheet-facts.ts";
+import type { Sheet } from "./types.ts";
 
 export interface SheetOptions {
   /** The day it is printed, as it should read; left out where it is not given, for the engine knows no clock. */
   readonly date?: string;
-  /** What is already worked out about this very garden. */
-  readonly known?: { readonly access: Access; readonly takeoff: Takeoff; readonly snags: readonly Snag[] };
+  /** One stage of the garden alone; everything that is yet to be built if not given. */
+  readonly stage?: number | "all";
+  /** What is already worked out about this very garden and stage. */
+  readonly known?: KnownFacts;
 }
 
 /**
@@ -41,190 +19,10 @@ export interface SheetOptions {
  * The plan is drawn at the largest standard scale at which it and every list fit the page in type of 8 pt. Where no
  * scale does, lists that may be shortened are, and the sheet says what it left out and whether larger paper holds it.
  *
- * @param paper Letter or A4, upright
+ * @param paper upright
  */
 export function buildSheet(garden: Garden, paper: PaperId, options: SheetOptions = {}): Sheet {
-  const facts = factsOf(garden, options);
-  const layout = new Layout(facts, paper, options.date ?? null);
+  const facts = factsOf(garden, options.stage ?? "all", options.known);
+  const layout = new PageLayout(facts, paper, options.date ?? null);
   return layout.whole() ?? layout.withoutSpareRows() ?? layout.shortened();
 }
-
-function factsOf(garden: Garden, { known }: SheetOptions): SheetFacts {
-  const kinds = bedKindsOf(garden);
-  const quantities = known?.takeoff ?? takeoff(garden);
-  const ways = known?.access ?? access(garden);
-  return {
-    garden,
-    units: garden.units,
-    kinds,
-    beds: kinds.flatMap(({ beds }) => beds),
-    pegs: pegsOf(garden),
-    takeoff: quantities,
-    access: ways,
-    snags: known?.snags ?? checkGarden(garden, { access: ways, takeoff: quantities }, RULES, "look"),
-  };
-}
-
-/** One garden on one paper: tries scales and grids until everything has its place. */
-class Layout {
-  private readonly paper: Paper;
-  private readonly top: number;
-  private readonly bottom: number;
-
-  constructor(
-    private readonly facts: SheetFacts,
-    private readonly paperId: PaperId,
-    private readonly date: string | null,
-  ) {
-    this.paper = PAPERS[paperId];
-    const frame = frameSize(facts, this.paper.width - 2 * this.paper.margin);
-    this.top = this.paper.margin + frame.header;
-    this.bottom = this.paper.height - this.paper.margin - frame.footer;
-  }
-
-  /** The sheet with nothing left out, at the largest scale that allows it; null if none does. */
-  whole(): Sheet | null {
-    return this.largest((blocks) => blocks, []);
-  }
-
-  /** The sheet with only those rows left out that may be counted instead of listed; null if that is not enough. */
-  withoutSpareRows(): Sheet | null {
-    const left: string[] = [];
-    for (const block of this.blocksFor(GRIDS[0]!)) if (block.spare) capped(block, 0, left);
-    const notice = this.notice(left);
-    return this.largest(
-      (blocks, width) => [
-        noticeBlock(notice, width),
-        ...blocks.map((block) => (block.spare ? capped(block, 0, []) : block)),
-      ],
-      notice,
-    );
-  }
-
-  private largest(
-    change: (blocks: Block[], width: number) => Block[],
-    leftOut: readonly string[],
-  ): Sheet | null {
-    const blocks = GRIDS.map((grid) => change(this.blocksFor(grid), columnWidth(this.paper, grid)));
-    for (const scale of this.scales()) {
-      for (const [i, grid] of GRIDS.entries()) {
-        const marks = this.tried(scale, grid, blocks[i]!);
-        if (marks) return this.sheet(scale, marks, leftOut);
-      }
-    }
-    return null;
-  }
-
-  /**
-   * The sheet of a garden far beyond one page: rows from the end of the longest lists are left out, as few as it takes.
-   */
-  shortened(): Sheet {
-    const grid: Grid = { columns: 4, span: 2 };
-    const width = columnWidth(this.paper, grid);
-    const all = this.blocksFor(grid);
-    const scale = this.scaleForThird(grid);
-    for (let most = MOST_ROWS; most >= 0; most--) {
-      const left: string[] = [];
-      const blocks = all.map((block) => capped(block, most, left));
-      const notice = this.notice(left);
-      const marks = this.tried(scale, grid, [noticeBlock(notice, width), ...blocks]);
-      if (marks) return this.sheet(scale, marks, notice);
-    }
-    // Even the rows that must show do not fit: the plan and the notice still do.
-    const notice = this.notice(all.map(({ heading }) => `${heading} is left out.`));
-    return this.sheet(scale, this.tried(scale, grid, [noticeBlock(notice, width)]) ?? [], notice);
-  }
-
-  private blocksFor(grid: Grid): Block[] {
-    const { facts } = this;
-    const width = columnWidth(this.paper, grid);
-    return [
-      settingOutBlock(facts, width),
-      proofsBlock(facts, width),
-      stillOpenBlock(facts, width),
-      bedsBlock(facts, width),
-      ...cutPlanBlocks(facts, width),
-      toBuyBlock(facts, width),
-      orderOfWorkBlock(facts, width),
-      waysBlock(facts, width),
-      takeCareBlock(facts, width),
-    ];
-  }
-
-  /** Standard scales at which the yard is still a drawing and not a dot. */
-  private scales(): readonly Scale[] {
-    const { minX, minY, maxX, maxY } = boundsOf(this.facts.garden.yard);
-    const longest = Math.max(maxX - minX, maxY - minY);
-    return scalesFor(this.facts.units).filter(({ ratio }) => longest / ratio >= LEAST_DRAWING);
-  }
-
-  private notice(left: readonly string[]): string[] {
-    return [...left, this.wherePossible()];
-  }
-
-  private readonly wherePossible = once(() =>
-    this.paperId === "letter" && new Layout(this.facts, "a4", this.date).whole()
-      ? "A4 paper holds all of it."
-      : "No single page holds all of it: the rest stands in the ledger.",
-  );
-
-  private scaleForThird(grid: Grid): Scale {
-    const most = (this.bottom - this.top) / 3;
-    const scales = scalesFor(this.facts.units);
-    const fits = scales.find(({ ratio }) => {
-      const size = planSize(this.facts.garden.yard, ratio);
-      return size.height <= most && size.width <= planRoom(this.paper, grid).width;
-    });
-    return fits ?? scales.at(-1)!;
-  }
-
-  private tried({ ratio }: Scale, grid: Grid, blocks: readonly Block[]): Mark[] | null {
-    const size = planSize(this.facts.garden.yard, ratio);
-    const room = planRoom(this.paper, grid);
-    if (size.width > room.width || this.top + size.height > this.bottom) return null;
-    const columns = columnsOf(this.paper, grid, this.top, this.top + size.height, this.bottom);
-    const lists = flowed(blocks, columns, columnWidth(this.paper, grid));
-    if (!lists) return null;
-    const x = room.left + PLAN_MARGIN.left + (room.width - size.width) / 2;
-    return [...planMarks(this.facts, { x, y: this.top + PLAN_MARGIN.top, ratio }), ...lists];
-  }
-
-  private sheet(scale: Scale, marks: readonly Mark[], leftOut: readonly string[]): Sheet {
-    const { width, height } = this.paper;
-    return {
-      paper: this.paperId,
-      widthMm: width,
-      heightMm: height,
-      scale: 1 / scale.ratio,
-      scaleText: scale.text,
-      marks: [...frameMarks(this.facts, this.paper, scale.text, this.date), ...marks],
-      leftOut,
-      outline: this.blocksFor(GRIDS[0]!).map(({ heading, rows }) => ({
-        heading,
-        lines: rows.map(({ words }) => words),
-      })),
-    };
-  }
-}
-
-/** A list longer than this never stands on a page that has more than one of them. */
-const MOST_ROWS = 60;
-/** The least a yard may measure on paper, mm: below this nobody finds a bed on it. */
-const LEAST_DRAWING = 70;
-
-/** The block with at most so many of its rows; what is left out is said. */
-function capped(block: Block, most: number, left: string[]): Block {
-  const keep = Math.max(block.spare?.from ?? 0, most);
-  if (block.rows.length <= keep) return block;
-  const gone = block.rows.length - keep;
-  left.push(
-    block.spare?.more(gone) ??
-      `${gone} more ${gone === 1 ? "line" : "lines"} of ${block.heading.toLowerCase()}.`,
-  );
-  return { ...block, rows: block.rows.slice(0, keep) };
-}
-
-const noticeBlock = (sentences: readonly string[], width: number): Block => ({
-  heading: "Not on this page",
-  rows: sentences.map((sentence) => paragraph(sentence, width)),
-});

@@ -6,19 +6,26 @@ const UNDER_PLAN = 3;
 
 /** A way of parting the page: so many columns, of which the plan takes the last ones from the top. */
 export interface Grid {
-  readonly columns: 3 | 4;
+  readonly columns: number;
   /** Columns under the plan; the others run beside it, the whole height of the page. */
   readonly span: number;
 }
 
-/** Wider columns are read more easily, so they are tried first. */
-export const GRIDS: readonly Grid[] = [
-  { columns: 3, span: 3 },
-  { columns: 3, span: 2 },
-  { columns: 4, span: 4 },
-  { columns: 4, span: 3 },
-  { columns: 4, span: 2 },
-];
+/** Columns narrower than this break every row, mm; wider ones leave rows half empty. */
+const COLUMN = { least: 43, most: 92 } as const;
+
+/** The ways a paper may be parted. Wider columns are read more easily, so they come first. */
+export function gridsOf(paper: Paper): readonly Grid[] {
+  const counts = Array.from({ length: MOST_COLUMNS }, (_, i) => i + 1).filter((columns) => {
+    const width = columnWidth(paper, { columns, span: 1 });
+    return width >= COLUMN.least && width <= COLUMN.most;
+  });
+  return counts.flatMap((columns) =>
+    Array.from({ length: columns - 1 }, (_, i): Grid => ({ columns, span: columns - i })),
+  );
+}
+
+const MOST_COLUMNS = 8;
 
 const inner = ({ width, margin }: Paper): number => width - 2 * margin;
 

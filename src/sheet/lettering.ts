@@ -8,7 +8,7 @@ export const POINT = 25.4 / 72;
 export const LEAST_PT = 8;
 /** From one line of type to the next, of its size. */
 const LEADING = 1.16;
-/** A letter the table does not have (an eighth, a letter of another script): no letter of this face is much wider. */
+/** A letter the table does not have (of another script): no letter of this face is much wider. */
 const UNKNOWN = 760;
 
 export const lineHeight = (pt: number): number => pt * POINT * LEADING;

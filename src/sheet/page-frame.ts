@@ -32,11 +32,12 @@ export function frameSize(
 
 /** Title, day and sums above; the limits held to and the scale below. */
 export function frameMarks(facts: SheetFacts, paper: Paper, scaleText: string, date: string | null): Mark[] {
-  const { garden, beds, takeoff, units, snags } = facts;
+  const { garden, beds, takeoff, units, snags, stage, stages } = facts;
   const [left, right] = [paper.margin, paper.width - paper.margin];
   const soil = takeoff.beds.reduce((sum, { soilVolumeL }) => sum + soilVolumeL, 0);
   const toFix = snags.filter(({ grade }) => grade === "must").length;
   const sums = [
+    ...(stage === "all" ? [] : [`stage ${stage} of ${stages.at(-1) ?? stage}`]),
     ...(toFix > 0 ? [`${toFix} still to fix`] : []),
     beds.length === 1 ? "1 bed" : `${beds.length} beds`,
     `${formatVolume(soil, units)} of soil`,

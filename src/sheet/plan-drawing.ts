@@ -1,9 +1,10 @@
 import { boundsOf } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
-import { midpoint } from "../geometry/vector.ts";
+import { bedMarks } from "./plan-beds.ts";
 import { northArrow, pegMarks, scaleBar, yardDimensions } from "./plan-figures.ts";
-import { bedMarks, itemMarks } from "./plan-items.ts";
+import { itemMarks } from "./plan-items.ts";
 import { PENS, Pen, type PlanPlace } from "./plan-pen.ts";
+import { snagMarks } from "./plan-snags.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { Mark } from "./types.ts";
 
@@ -30,26 +31,11 @@ export function planMarks(facts: SheetFacts, place: PlanPlace): Mark[] {
   return [
     ...facts.garden.items.flatMap((item) => (item.kind === "bed" ? [] : itemMarks(item, pen))),
     pen.ring(facts.garden.yard, PENS.heavy),
-    ...facts.beds.flatMap(({ bed, mark }) => bedMarks(bed, mark, facts, pen)),
+    ...facts.allBeds.flatMap((marked) => bedMarks(marked, facts, pen)),
     ...pegMarks(facts, pen),
     ...yardDimensions(facts, pen),
     ...snagMarks(facts, pen),
     ...scaleBar(facts, place),
     ...northArrow(facts, place),
   ];
-}
-
-const GRADE_SIZE = 3.2;
-
-/** The mark of the gravest snag at each bed or place that has one. */
-function snagMarks({ snags }: SheetFacts, pen: Pen): Mark[] {
-  return snags
-    .filter(({ grade }) => grade !== "note")
-    .flatMap(({ grade, at }): Mark[] => {
-      const [first] = at;
-      if (!first) return [];
-      const last = at.at(-1) ?? first;
-      const [x, y] = pen.onPaper(midpoint(first, last));
-      return [{ draw: "grade", grade, at: [x, y - 3.4], size: GRADE_SIZE }];
-    });
 }

@@ -3,7 +3,7 @@ import type { Point } from "../geometry/types.ts";
 import { distance, midpoint, placed } from "../geometry/vector.ts";
 import { formatLength } from "../units/format-length.ts";
 import { FOOT } from "../units/length.ts";
-import { LEAST_PT } from "./lettering.ts";
+import { LEAST_PT, textWidth } from "./lettering.ts";
 import { PENS, type Pen, type PlanPlace } from "./plan-pen.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
 import type { Mark } from "./types.ts";
@@ -112,13 +112,20 @@ export function scaleBar({ garden, units }: SheetFacts, place: PlanPlace): Mark[
     fill,
   });
   const onPaper = formatLength(length / place.ratio, units);
+  const said = `${formatLength(length, units)}; the bar is ${onPaper}`;
+  // The north arrow stands at the other end; what is said about the bar is as long as there is room.
+  const room = (maxX - minX) / place.ratio - 2 * half - 2 - ARROW_ROOM;
+  const words =
+    [`${said} long when printed at 100 %`, `${said} long at 100 %`].find(
+      (one) => textWidth(one, LEAST_PT) <= room,
+    ) ?? said;
   return [
     box(0, "ink"),
     box(half, "paper"),
     {
       draw: "text",
       at: [x + 2 * half + 2, y + 1.6],
-      text: `${formatLength(length, units)}; the bar is ${onPaper} long when printed at 100 %`,
+      text: words,
       pt: LEAST_PT,
       weight: "normal",
       anchor: "start",
@@ -135,6 +142,8 @@ const barLength = (most: number, units: "us" | "metric"): number => {
 };
 
 const ARROW = 3.3;
+/** What the arrow and its letter take at the right end, mm, however it is turned. */
+const ARROW_ROOM = 6 + ARROW + 1;
 
 /** True north, in the lower right corner of the drawing. */
 export function northArrow({ garden }: SheetFacts, place: PlanPlace): Mark[] {

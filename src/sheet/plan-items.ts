@@ -1,4 +1,3 @@
-import { frameOf } from "../garden/frame.ts";
 import { type Item, unreachable } from "../garden/item.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Cover } from "../garden/kinds/ground.ts";
@@ -9,9 +8,7 @@ import { thickened } from "../geometry/clip.ts";
 import { boundsOf, centroid } from "../geometry/ring.ts";
 import type { Ring } from "../geometry/types.ts";
 import { placed } from "../geometry/vector.ts";
-import { LEAST_PT, textWidth } from "./lettering.ts";
 import { PENS, type Pen } from "./plan-pen.ts";
-import type { SheetFacts } from "./sheet-facts.ts";
 import type { Hatch, Mark } from "./types.ts";
 
 const COVER_HATCH: Readonly<Record<Cover, Hatch | "paper">> = {
@@ -109,21 +106,5 @@ function openingMarks(opening: Gate | Door, pen: Pen): Mark[] {
     pen.line([local(-side * half, 0), sweep.at(-1)!], PENS.bold),
     pen.line(sweep, PENS.fine, [0.8, 0.6]),
     ...word,
-  ];
-}
-
-/** A bed with its mark, and the soil in it that cannot be reached. */
-export function bedMarks(bed: Bed, mark: string, facts: SheetFacts, pen: Pen): Mark[] {
-  const { outside, inside } = frameOf(bed);
-  const beyond = facts.access.beds.find(({ id }) => id === bed.id)?.outOfReach ?? [];
-  const middle = centroid(outside);
-  const [x, y] = pen.onPaper(middle);
-  const radius = Math.max(2.2, textWidth(mark, LEAST_PT, "bold") / 2 + 0.9);
-  return [
-    pen.ring(outside, PENS.bold, "paper"),
-    ...inside.map((ring) => pen.ring(ring, PENS.fine, "soil")),
-    ...beyond.map(({ outer }) => pen.ring(outer, PENS.fine, "out-of-reach")),
-    pen.circle(middle, pen.garden(radius), PENS.line, "paper"),
-    { draw: "text", at: [x, y + 1], text: mark, pt: LEAST_PT, weight: "bold", anchor: "middle" },
   ];
 }

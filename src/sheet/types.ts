@@ -1,4 +1,5 @@
 import type { Point } from "../geometry/types.ts";
+import type { PaperId } from "./papers.ts";
 
 /**
  * The build sheet before it is drawn: one page as drawing commands in paper millimetres from the page's top left
@@ -45,7 +46,7 @@ export type Mark =
     };
 
 export interface Sheet {
-  readonly paper: "letter" | "a4";
+  readonly paper: PaperId;
   readonly widthMm: number;
   readonly heightMm: number;
   /** Paper mm per garden mm, 1/48 for a quarter inch to the foot. */
@@ -55,6 +56,8 @@ export interface Sheet {
   readonly marks: readonly Mark[];
   /** What did not fit and is therefore said on the page, in full sentences; empty where all fits. */
   readonly leftOut: readonly string[];
+  /** The larger paper that holds all of it, where this one does not; null where none on the list does. */
+  readonly larger: PaperId | null;
   /** The sheet in words, for screen readers and tests: headings with their lines. */
   readonly outline: readonly { readonly heading: string; readonly lines: readonly string[] }[];
 }

@@ -4,7 +4,16 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { readPrice } from "../../app/ledger/takeoff/PriceField.tsx";
 import { TakeoffLeaf } from "../../app/ledger/takeoff/TakeoffLeaf.tsx";
 import { useEditor } from "../../app/store/use-editor.ts";
-import { formatMoney, type Garden, priceKeysOf, takeoff } from "../../src/index.ts";
+import {
+  carrying,
+  compareWalls,
+  costAYear,
+  formatMoney,
+  type Garden,
+  layeringSavings,
+  priceKeysOf,
+  takeoff,
+} from "../../src/index.ts";
 import { bed, gardenOf } from "../helpers/garden-of.ts";
 import { foundNow, onTheBoard } from "./ledger-scene.ts";
 
@@ -27,7 +36,8 @@ describe("the Takeoff leaf", () => {
       expect(row?.textContent, line.key).toContain(formatMoney(line.cost, currency));
       expect(row?.textContent, line.key).toContain(line.how);
     }
-    expect(screen.getByText(formatMoney(total, currency))).toBeTruthy();
+    // On top, as what the only bed bears, and under what all beds bear.
+    expect(screen.getAllByText(formatMoney(total, currency))).toHaveLength(3);
   });
 
   it("takes a price of one's own as one step, marks it, and puts the example back", async () => {
@@ -76,14 +86,97 @@ describe("the Takeoff leaf", () => {
 
   it("draws each board of the cut plan with its pieces in words, and says how near the least it is", () => {
     render(<TakeoffLeaf />);
-    for (const { plan } of takeoff(garden).boardPlans) {
+    const { boardPlans } = takeoff(garden);
+    for (const { plan } of boardPlans) {
       for (const { pieces } of plan.boards) expect(pieces.length).toBeGreaterThan(0);
     }
     const drawn = screen.getAllByRole("img").map((one) => one.getAttribute("aria-label"));
     expect(drawn.some((words) => words?.includes("left over"))).toBe(true);
-    expect(screen.getAllByText(/the least possible$|above the least$/).length).toBe(
-      takeoff(garden).boardPlans.length,
-    );
+    expect(screen.getAllByText(/proven cheapest$|above the least cost/).length).toBe(boardPlans.length);
+    const kept = boardPlans.filter(({ offcuts }) => offcuts.length > 0);
+    expect(screen.queryAllByText(/^Worth keeping:/)).toHaveLength(kept.length);
+  });
+
+  it("says of a line where its quantity and of a bed where its soil comes from", () => {
+    render(<TakeoffLeaf />);
+    for (const { how, source } of takeoff(garden).lines) {
+      expect(how).not.toBe("");
+      expect(
+        screen.getAllByText(new RegExp(source.text.slice(0, 20).replace(/[.*+?^${}()|[\]\\]/g, "\\$&")))
+          .length,
+      ).toBeGreaterThan(0);
+    }
+  });
+
+  it("shows each stage alone, with its own lines and total", async () => {
+    const later = bed("later", { name: "Later", x: 3000, y: 0, w: 1219.2, h: 1219.2, stage: 2 });
+    board(gardenOf(salads, later));
+    render(<TakeoffLeaf />);
+    const both = gardenOf(salads, later);
+    const second = takeoff(both, { stage: 2 });
+    expect(second.total).toBeLessThan(takeoff(both).total);
+    await userEvent.click(screen.getByRole("button", { name: "Stage 2" }));
+    expect(screen.getAllByText(formatMoney(second.total, second.currency)).length).toBeGreaterThan(0);
+    const rows = within(screen.getByRole("table"))
+      .getAllByRole("rowheader")
+      .map((one) => one.textContent);
+    expect(rows).toEqual(["Later", "Total"]);
+    await userEvent.click(screen.getByRole("button", { name: "All stages" }));
+    expect(within(screen.getByRole("table")).getByText("Salads")).toBeTruthy();
+  });
+
+  it("divides the total among the beds to the cent", () => {
+    const { beds, unsharedCost, total } = takeoff(garden);
+    const shared = beds.reduce((sum, { cost }) => sum + cost, 0) + unsharedCost;
+    expect(shared).toBeCloseTo(total, 2);
+  });
+
+  it("reckons cost a year, walls compared, layering and carrying when they are opened", async () => {
+    const deep = bed("deep", {
+      name: "Deep",
+      x: 0,
+      y: 0,
+      w: 1219.2,
+      h: 2438.4,
+      wall: { ...salads.wall, courses: 5 } as typeof salads.wall,
+    });
+    const tall = gardenOf(deep);
+    board(tall);
+    render(<TakeoffLeaf />);
+    await userEvent.click(screen.getByText("Cost a year"));
+    const year = costAYear(tall);
+    expect(
+      screen.getByText(`${formatMoney(year.perYear, "USD", false)} a year`, { selector: "strong" }),
+    ).toBeTruthy();
+    for (const { what } of year.rows) expect(screen.getByText(what)).toBeTruthy();
+
+    await userEvent.click(screen.getByText("Walls compared"));
+    const walls = compareWalls(tall);
+    expect(walls.length).toBeGreaterThan(5);
+    for (const { label, first } of walls) {
+      const row = screen.getByText(label, { exact: false, selector: ".walls summary" }).closest("tr");
+      expect(row?.textContent, label).toContain(formatMoney(first, "USD", false));
+    }
+
+    await userEvent.click(screen.getByText("Layered fill"));
+    const [saving] = layeringSavings(tall);
+    if (!saving) throw new Error("a bed of five courses may be layered");
+    expect(
+      screen.getByText(new RegExp(`\\${formatMoney(saving.saved, "USD", false)} could be`)),
+    ).toBeTruthy();
+
+    await userEvent.click(screen.getByText("To carry"));
+    const { caution, tripsFor } = carrying(tall);
+    expect(screen.getByText(caution)).toBeTruthy();
+    const trips = (pounds: number) => {
+      const count = tripsFor(pounds * 0.45359237);
+      return count === 1 ? "1 trip" : `${count} trips`;
+    };
+    expect(screen.getByText(trips(1000))).toBeTruthy();
+    await userEvent.clear(screen.getByLabelText("Trailer holds"));
+    await userEvent.type(screen.getByLabelText("Trailer holds"), "250{Enter}");
+    expect(screen.getByText(trips(250))).toBeTruthy();
+    expect(trips(250)).not.toBe(trips(1000));
   });
 
   it("leads from a bed's fill to the bed", async () => {

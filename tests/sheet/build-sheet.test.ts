@@ -76,6 +76,30 @@ describe.each(cases)("the build sheet of %s on %s", (_id, paper, garden) => {
     }
   });
 
+  it("sets no words of its lists over one another, and draws nothing outside the margins", () => {
+    const boxes = sheet.marks.flatMap((mark) => {
+      if (mark.draw !== "text" || mark.halo || mark.turn) return [];
+      const long = textWidth(mark.text, mark.pt, mark.weight);
+      const left = mark.at[0] - { start: 0, middle: long / 2, end: long }[mark.anchor];
+      const tall = mark.pt * POINT * 0.7;
+      return [{ words: mark.text, left, right: left + long, top: mark.at[1] - tall, bottom: mark.at[1] }];
+    });
+    for (const [i, one] of boxes.entries()) {
+      for (const other of boxes.slice(i + 1)) {
+        const across = Math.min(one.right, other.right) - Math.max(one.left, other.left);
+        const down = Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top);
+        expect(Math.min(across, down), `"${one.words}" on "${other.words}"`).toBeLessThan(0.3);
+      }
+    }
+    const { width, height } = PAPERS[paper];
+    for (const mark of sheet.marks) {
+      if (mark.draw !== "line") continue;
+      for (const [x, y] of mark.points) {
+        expect(Math.min(x, width - x, y, height - y)).toBeGreaterThan(5);
+      }
+    }
+  });
+
   it("draws the yard true to the scale it states, and that is a standard one", () => {
     const standard = scalesFor(garden.units).find(({ text }) => text === sheet.scaleText);
     expect(1 / sheet.scale).toBe(standard?.ratio);
@@ -117,25 +141,46 @@ describe.each(cases)("the build sheet of %s on %s", (_id, paper, garden) => {
 describe("a garden larger than the examples", () => {
   const large = manyBeds(24, 8);
 
-  it("of 24 beds in 8 kinds still fits one A4 page whole", () => {
-    expect(buildSheet(large, "a4").leftOut).toEqual([]);
-  });
-
-  it("of 24 beds in 8 kinds leaves out of a Letter page only what may be counted, and offers A4", () => {
-    const { leftOut, marks } = buildSheet(large, "letter");
-    expect(leftOut.at(-1)).toBe("A4 paper holds all of it.");
-    expect(leftOut.filter((sentence) => !sentence.includes("ledger"))).toEqual([leftOut.at(-1)]);
-    // Every bed is still set out: its mark stands at the head of a row of the list.
-    const marked = wordsOf(marks).filter((word) => /^[A-H]\d$/.test(word));
+  it.each(PAPER_IDS)("of 24 beds in 8 kinds fits one page whole: %s", (paper) => {
+    const { leftOut, larger, marks } = buildSheet(large, paper);
+    expect(leftOut).toEqual([]);
+    expect(larger).toBeNull();
+    // Every bed is set out: its mark stands on the plan and at the head of a row of the list.
+    const marked = wordsOf(marks).filter((word) => /^[A-H]\d( [ab])?$/.test(word));
     expect(marked.length).toBeGreaterThanOrEqual(2 * 24);
+    for (const mark of marks) if (mark.draw === "text") expect(mark.pt).toBeGreaterThanOrEqual(8);
   });
 
-  it("far beyond a page says what it left out and never hides what must be fixed", () => {
-    const sheet = buildSheet(manyBeds(64, 31), "letter");
-    expect(sheet.leftOut.length).toBeGreaterThan(1);
+  it.each([
+    ["letter", "tabloid", "Tabloid"],
+    ["a4", "a3", "A3"],
+  ] as const)(
+    "of 64 beds in 31 kinds says that %s is too small, and which paper holds it",
+    (paper, larger, name) => {
+      const garden = manyBeds(64, 31);
+      const sheet = buildSheet(garden, paper);
+      expect(sheet.leftOut.length).toBeGreaterThan(1);
+      expect(sheet.leftOut.at(-1)).toBe(`${name} paper holds all of it.`);
+      expect(sheet.larger).toBe(larger);
+      expect(wordsOf(sheet.marks).join(" ")).toContain("Not on this page");
+      expect(buildSheet(garden, larger).leftOut).toEqual([]);
+    },
+  );
+
+  it("far beyond any page says what it left out and never hides what must be fixed", () => {
+    const garden = manyBeds(190, 31);
+    const known = survey(garden);
+    const sheet = buildSheet(garden, "tabloid", { known });
     expect(sheet.leftOut.at(-1)).toMatch(/No single page holds all of it/);
-    expect(wordsOf(sheet.marks).join(" ")).toContain("Not on this page");
-  });
+    expect(sheet.larger).toBeNull();
+    const all = wordsOf(sheet.marks).join(" ");
+    expect(all).toContain("Not on this page");
+    // Snags of one rule share a row that begins with the first of them.
+    const musts = known.snags.filter(({ grade }) => grade === "must");
+    const firsts = new Map(musts.toReversed().map((snag) => [snag.rule, snag.title]));
+    expect(firsts.size).toBeGreaterThan(2);
+    for (const title of firsts.values()) expect(all).toContain(title.split(" ").slice(0, 3).join(" "));
+  }, 30_000);
 
   it("draws its plan no larger than the next standard scale would allow", () => {
     const few = buildSheet(manyBeds(4, 1), "letter");

@@ -4,14 +4,20 @@ import {
   type CutBoard,
   formatLength,
   formatMoney,
+  formatShare,
   formatShort,
   type Piece,
+  sawAngleWords,
   timberById,
   type Units,
 } from "../../../src/index.ts";
+import type { ProofState } from "../../live/cut-proof.ts";
+import { boardName } from "../card/bed/board-choices.ts";
+import { BoardBar } from "./BoardBar.tsx";
 
 interface Props {
   readonly boardPlan: BoardPlan;
+  readonly proof: ProofState;
   readonly units: Units;
   readonly currency: string;
 }
@@ -22,37 +28,52 @@ export const CutPlanFigure = memo(
   // The engine plans anew only when the pieces change; what is around the plan is made each time.
   (before, now) =>
     before.boardPlan.plan === now.boardPlan.plan &&
+    before.boardPlan.aim === now.boardPlan.aim &&
+    proofWords(before.proof, before.boardPlan) === proofWords(now.proof, now.boardPlan) &&
     before.units === now.units &&
     before.currency === now.currency,
 );
 
-function CutPlanInner({ boardPlan, units, currency }: Props) {
-  const { plan, board, timber, tooLong, spliced } = boardPlan;
+function CutPlanInner({ boardPlan, proof, units, currency }: Props) {
+  const { plan, board, timber, pieces, tooLong, spliced, offcuts, wasteShare } = boardPlan;
   const longest = Math.max(...plan.boards.map(({ stock }) => stock.length), 1);
-  const bought = plan.boards.reduce((sum, { stock }) => sum + stock.length, 0);
-  const left = plan.boards.reduce((sum, { offcut }) => sum + offcut, 0);
+  const angles = sawAngleWords(pieces, units);
   return (
     <figure className="cut-plan">
       <figcaption>
         <strong>
-          {board.replace("x", "×")} {timberById(timber)?.label ?? timber}
+          {boardName(board, units)} {timberById(timber)?.label ?? timber}
         </strong>
         <span>
-          {plan.boards.length === 1 ? "1 board" : `${plan.boards.length} boards`}
-          {bought > 0 ? `, ${Math.round((left / bought) * 100)} % left over` : ""}
+          {plan.boards.length === 1 ? "1 board" : `${plan.boards.length} boards`}, {formatShare(wasteShare)}{" "}
+          waste
         </span>
-        <span className="bound">{boundText(boardPlan, currency)}</span>
+        <span className="bound" data-proof={proof.state}>
+          {formatMoney(plan.cost, currency)}, {proofWords(proof, boardPlan)}
+        </span>
       </figcaption>
       <ol>
         {grouped(plan.boards).map(({ board: cut, count }) => (
           <li key={boardKey(cut)}>
             <span className="cut-stock">
               {count} × {formatShort(cut.stock.length, units)}
+              {cut.stock.onHand ? <small>at home</small> : null}
             </span>
             <BoardBar cut={cut} longest={longest} units={units} />
           </li>
         ))}
       </ol>
+      {angles.map((words) => (
+        <p className="line-how" key={words}>
+          {words}
+        </p>
+      ))}
+      {offcuts.length > 0 ? (
+        <p className="line-how">
+          Worth keeping:{" "}
+          {offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.
+        </p>
+      ) : null}
       {spliced.map((piece) => (
         <p className="field-note" key={pieceKey(piece)}>
           {piece.count} × {formatLength(piece.length, units)} is longer than any board: in equal parts, joined
@@ -61,25 +82,33 @@ function CutPlanInner({ boardPlan, units, currency }: Props) {
       ))}
       {[...tooLong, ...plan.uncut.filter((piece) => !tooLong.includes(piece))].map((piece) => (
         <p className="field-problem" key={pieceKey(piece)}>
-          {piece.count} × {formatLength(piece.length, units)} cannot be cut from the boards on sale: see Site
-          for their lengths.
+          {piece.count} × {formatLength(piece.length, units)} cannot be cut from the boards there are: see
+          Site for their lengths.
         </p>
       ))}
     </figure>
   );
 }
 
-function boundText({ plan }: BoardPlan, currency: string): string {
-  if (plan.boards.length === 0) return "";
-  if (plan.proven) return `${formatMoney(plan.cost, currency)}, the least possible`;
-  const above = plan.lowerBound > 0 ? (plan.cost / plan.lowerBound - 1) * 100 : 0;
-  return `${formatMoney(plan.cost, currency)}, at most ${above.toFixed(1)} % above the least`;
+/** How near the least this plan is known to be. */
+export function proofWords(proof: ProofState, { aim, excess }: Pick<BoardPlan, "aim" | "excess">): string {
+  const least = aim === "least-cost" ? "cost" : "waste";
+  switch (proof.state) {
+    case "proven":
+      return aim === "least-cost" ? "proven cheapest" : "proven least waste";
+    case "proving":
+      return `at most ${percent(excess)} above the least ${least}, proving…`;
+    case "bounded":
+      return `at most ${percent(proof.excess)} above the least ${least}`;
+  }
 }
+
+const percent = (share: number): string => `${Math.max(0.1, share * 100).toFixed(1)} %`;
 
 const pieceKey = ({ length, label }: Piece): string => `${label ?? ""} ${length}`;
 
 const boardKey = ({ stock, pieces }: CutBoard): string =>
-  `${stock.length}: ${pieces.map(({ length }) => length).join(" ")}`;
+  `${stock.length}${stock.onHand ? " at home" : ""}: ${pieces.map(({ length }) => length).join(" ")}`;
 
 function grouped(
   boards: readonly CutBoard[],
@@ -92,52 +121,4 @@ function grouped(
     else byKey.set(key, { board, count: 1 });
   }
   return [...byKey.values()];
-}
-
-const BAR_HEIGHT = 18;
-const BAR_WIDTH = 260;
-/** Narrower than this a piece has no room for its length. */
-const ROOM_FOR_LABEL = 34;
-
-interface BarProps {
-  readonly cut: CutBoard;
-  readonly longest: number;
-  readonly units: Units;
-}
-
-function BoardBar({ cut, longest, units }: BarProps) {
-  const scale = BAR_WIDTH / longest;
-  const words = `${cut.pieces.map(({ length }) => formatShort(length, units)).join(", ")}; left over ${formatShort(cut.offcut, units)}`;
-  return (
-    <svg
-      className="board-bar"
-      viewBox={`-1 -1 ${BAR_WIDTH + 2} ${BAR_HEIGHT + 2}`}
-      role="img"
-      aria-label={words}
-    >
-      <rect width={cut.stock.length * scale} height={BAR_HEIGHT} className="offcut" />
-      {placed(cut).map(({ key, from, length }) => (
-        <g key={key} transform={`translate(${from * scale} 0)`}>
-          <rect width={length * scale} height={BAR_HEIGHT} className="piece" />
-          {length * scale >= ROOM_FOR_LABEL ? (
-            <text x={(length * scale) / 2} y={BAR_HEIGHT / 2 + 4}>
-              {formatShort(length, units)}
-            </text>
-          ) : null}
-        </g>
-      ))}
-    </svg>
-  );
-}
-
-/** Pieces from the board's start on; the cuts between them are thinner than a line of the drawing. */
-function placed({
-  pieces,
-}: CutBoard): readonly { readonly key: string; readonly from: number; readonly length: number }[] {
-  let from = 0;
-  return pieces.map(({ length }, index) => {
-    const piece = { key: `${index}`, from, length };
-    from += length;
-    return piece;
-  });
 }

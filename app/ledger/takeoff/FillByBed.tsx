@@ -1,4 +1,11 @@
-import { formatMoney, formatVolume, type ItemId, type Takeoff, type Units } from "../../../src/index.ts";
+import {
+  type BedTakeoff,
+  formatMoney,
+  formatVolume,
+  type ItemId,
+  type Takeoff,
+  type Units,
+} from "../../../src/index.ts";
 
 interface Props {
   readonly takeoff: Takeoff;
@@ -7,7 +14,7 @@ interface Props {
   readonly onShow: (id: ItemId) => void;
 }
 
-/** What goes into each bed. */
+/** What goes into each bed, and what each bears of the total; what no bed bears stands last. */
 export const FillByBed = ({ takeoff, units, nameOf, onShow }: Props) => (
   <table className="by-bed">
     <thead>
@@ -25,12 +32,35 @@ export const FillByBed = ({ takeoff, units, nameOf, onShow }: Props) => (
             <button type="button" className="link" onClick={() => onShow(bed.id)}>
               {nameOf(bed.id)}
             </button>
+            {standing(bed)}
           </th>
           <td>{formatVolume(bed.soilVolumeL, units)}</td>
           <td>{formatVolume(bed.orderVolumeL, units)}</td>
-          <td>{formatMoney(bed.cost, takeoff.currency, false)}</td>
+          <td>{formatMoney(bed.cost, takeoff.currency)}</td>
         </tr>
       ))}
+      {takeoff.unsharedCost > 0 ? (
+        <tr>
+          <th scope="row">Paths and edging</th>
+          <td />
+          <td />
+          <td>{formatMoney(takeoff.unsharedCost, takeoff.currency)}</td>
+        </tr>
+      ) : null}
     </tbody>
+    <tfoot>
+      <tr>
+        <th scope="row">Total</th>
+        <td />
+        <td />
+        <td>{formatMoney(takeoff.total, takeoff.currency)}</td>
+      </tr>
+    </tfoot>
   </table>
 );
+
+function standing({ frameStands, coursesStanding, coursesNew }: BedTakeoff) {
+  if (frameStands) return <small> stands</small>;
+  if (coursesStanding === 0) return null;
+  return <small> raised by {coursesNew === 1 ? "1 course" : `${coursesNew} courses`}</small>;
+}

@@ -11,7 +11,11 @@ interface Props {
 /** Each takeoff makes its lines anew; most of them say what they said before. */
 function sameLine(before: Props, now: Props): boolean {
   const keys = Object.keys(now.line) as (keyof Line)[];
-  return before.currency === now.currency && keys.every((key) => before.line[key] === now.line[key]);
+  const same = (key: keyof Line) =>
+    key === "stages"
+      ? before.line.stages.join() === now.line.stages.join()
+      : before.line[key] === now.line[key];
+  return before.currency === now.currency && keys.every(same);
 }
 
 /** One line of the list: opens to how the quantity came about. */
@@ -30,18 +34,25 @@ function LineRowInner({ line, currency }: Props) {
           <span className="line-cost">{formatMoney(line.cost, currency)}</span>
         </summary>
         <p className="line-how">{line.how}</p>
-        {line.source ? <p className="field-note">{sourceText(line.source)}</p> : null}
+        <p className="field-note">{sourceText(line.source)}</p>
       </details>
-      <PriceField
-        priceKey={line.key}
-        what={line.what}
-        price={line.price}
-        own={line.ownPrice}
-        currency={currency}
-      />
+      {isAtHome(line) ? (
+        <span className="price">at home</span>
+      ) : (
+        <PriceField
+          priceKey={line.key}
+          what={line.what}
+          price={line.price}
+          own={line.ownPrice}
+          currency={currency}
+        />
+      )}
     </li>
   );
 }
+
+/** Boards the gardener has are lines too, at no price: none can be set. */
+const isAtHome = ({ key }: Line): boolean => key.startsWith("at-home:");
 
 /** Units of sale that are words; measures such as yd³ stay as they are. */
 const SEVERAL: Readonly<Record<string, string>> = {

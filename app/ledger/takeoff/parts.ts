@@ -1,17 +1,22 @@
 import type { Line, Takeoff } from "../../../src/index.ts";
 
-/** The parts of the list in the order things are bought and built. */
-const PARTS: readonly { readonly part: Line["part"]; readonly label: string }[] = [
-  { part: "boards", label: "Boards" },
-  { part: "posts", label: "Posts and stakes" },
-  { part: "walls", label: "Walls" },
-  { part: "fixings", label: "Fixings" },
-  { part: "bottom", label: "Mesh and liner" },
-  { part: "fill", label: "Fill" },
-  { part: "mulch", label: "Mulch" },
-  { part: "paths", label: "Paths" },
-  { part: "delivery", label: "Delivery" },
-];
+type Part = Line["part"];
+
+/** The parts of the list, as they are called. Their order is that of the lines: as things are bought and built. */
+export const PART_WORDS: Readonly<Record<Part, string>> = {
+  boards: "Boards",
+  posts: "Posts and stakes",
+  walls: "Walls",
+  fixings: "Fixings",
+  bottom: "Mesh and liner",
+  fill: "Fill",
+  mulch: "Mulch",
+  paths: "Paths",
+  edging: "Edging",
+  delivery: "Delivery",
+};
+
+const ORDER = Object.keys(PART_WORDS) as Part[];
 
 export interface PartOfList {
   readonly label: string;
@@ -21,8 +26,8 @@ export interface PartOfList {
 
 /** The lines by part; parts with nothing in them are left out. */
 export function partsOf({ lines }: Takeoff): readonly PartOfList[] {
-  return PARTS.map(({ part, label }) => {
+  return ORDER.map((part) => {
     const own = lines.filter((line) => line.part === part);
-    return { label, lines: own, cost: own.reduce((sum, { cost }) => sum + cost, 0) };
+    return { label: PART_WORDS[part], lines: own, cost: own.reduce((sum, { cost }) => sum + cost, 0) };
   }).filter(({ lines: own }) => own.length > 0);
 }

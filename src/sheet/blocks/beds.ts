@@ -1,99 +1,64 @@
-import { frameOf } from "../../garden/frame.ts";
 import type { Bed } from "../../garden/kinds/bed.ts";
-import { nameOf } from "../../garden/name-of.ts";
-import { timberById } from "../../takeoff/timbers.ts";
 import { formatVolume } from "../../units/format-figure.ts";
-import { formatShort } from "../../units/format-length.ts";
-import type { Units } from "../../units/length.ts";
 import type { BedKind } from "../bed-kinds.ts";
+import { fillWords, heightWords, materialWords, sizeWords, standingWords } from "../bed-words.ts";
 import { type Block, paragraph, type Row, tableRow } from "../flow.ts";
+import { LEAST_PT, textWidth } from "../lettering.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
 /** What each kind of bed is, and what has to be ordered to fill one of it. */
 export function bedsBlock(facts: SheetFacts, width: number): Block {
-  const walls = facts.kinds.map(({ beds }) => (beds[0] ? materialOf(beds[0].bed) : ""));
-  // One material for all is said once, not on every row.
-  const common = walls.length > 1 && new Set(walls).size === 1 ? (walls[0] ?? "") : "";
-  const rows = facts.kinds.flatMap((kind) => kindRow(kind, facts, common === "", width));
+  const { units } = facts;
+  const told: readonly ((bed: Bed) => string)[] = [
+    (bed) => materialWords(bed, units),
+    (bed) => heightWords(bed, units),
+    (bed) => fillWords(bed, units),
+  ];
+  // What holds for all is said once, not on every row.
+  const common = told.map((words) => commonTo(facts, words));
+  const own = told.filter((_, i) => common[i] === null);
+  const shared = common.filter((words) => words !== null);
+  const rows = facts.kinds.flatMap((kind) => kindRow(kind, facts, own, width));
   return {
     heading: "Beds, and fill to order",
-    rows: common === "" ? rows : [paragraph(`All beds: ${common}.`, width), ...rows],
+    rows: shared.length > 0 ? [paragraph(`All beds: ${shared.join("; ")}.`, width), ...rows] : rows,
   };
 }
 
-const FIGURE_ROOM = 17;
+/** What the words are for every bed; null where they differ, or where there is but one kind. */
+function commonTo({ kinds }: SheetFacts, words: (bed: Bed) => string): string | null {
+  const all = new Set(kinds.flatMap(({ beds }) => (beds[0] ? [words(beds[0].bed)] : [])));
+  const [only] = all;
+  return kinds.length > 1 && all.size === 1 && only !== undefined ? only : null;
+}
+
+/** Between what a bed is and its figure, mm. */
+const BETWEEN = 2;
 
 function kindRow(
   { letter, beds }: BedKind,
   { takeoff, units }: SheetFacts,
-  withMaterial: boolean,
+  told: readonly ((bed: Bed) => string)[],
   width: number,
 ): Row[] {
   const first = beds[0]?.bed;
   const quantities = takeoff.beds.find(({ id }) => id === first?.id);
   if (!first || !quantities) return [];
-  const names = beds.map(({ bed }) => nameOf(bed)).join(", ");
-  const material = withMaterial ? `; ${materialOf(first)}` : "";
-  const words = `${letter} ${names}: ${sizeWords(first, units)}, ${wallWords(first, units)}${material}`;
+  // A bed that was never named is known by its mark alone.
+  const names = beds.flatMap(({ bed }) => (bed.name === "" ? [] : [bed.name])).join(", ");
+  const called = names === "" ? letter : `${letter} ${names}:`;
+  const facts = [sizeWords(first, units), ...told.map((words) => words(first)), standingWords(first)];
+  const wood = quantities.woodyVolumeL > 0 ? `, ${formatVolume(quantities.woodyVolumeL, units)} of wood` : "";
   const volume = formatVolume(quantities.orderVolumeL, units);
+  const figure = beds.length > 1 ? `${beds.length} × ${volume}` : volume;
+  const room = width - textWidth(figure, LEAST_PT) - BETWEEN;
   return [
     tableRow(
       [
-        { words, x: 0, width: width - FIGURE_ROOM },
-        { words: beds.length > 1 ? `${beds.length} × ${volume}` : volume, x: width, anchor: "end" },
+        { words: `${called} ${facts.filter(Boolean).join("; ")}${wood}`, x: 0, width: room },
+        { words: figure, x: width, anchor: "end" },
       ],
       width,
     ),
   ];
-}
-
-function sizeWords({ shape }: Bed, units: Units): string {
-  const size = (mm: number) => formatShort(mm, units);
-  switch (shape.type) {
-    case "rectangle":
-      return `${size(shape.width)} × ${size(shape.length)}`;
-    case "l":
-      return `L ${size(shape.width)} × ${size(shape.length)}, arms ${size(shape.armLength)} and ${size(shape.armWidth)}`;
-    case "u":
-      return `U ${size(shape.width)} × ${size(shape.length)}, bay ${size(shape.bayWidth)} × ${size(shape.bayLength)}`;
-    case "oval":
-      return shape.width === shape.length
-        ? `round, ${size(shape.width)} across`
-        : `oval, ${size(shape.width)} × ${size(shape.length)}`;
-    case "keyhole":
-      return `keyhole, ${size(shape.diameter)} across, way in ${size(shape.slotWidth)}`;
-    case "polygon":
-      return `free outline, ${shape.points.length} corners`;
-    default: {
-      const never: never = shape;
-      throw new RangeError(`unknown shape ${JSON.stringify(never)}`);
-    }
-  }
-}
-
-function wallWords(bed: Bed, units: Units): string {
-  const height = formatShort(frameOf(bed).wallHeight, units);
-  const { wall } = bed;
-  const courses =
-    "courses" in wall ? ` (${wall.courses === 1 ? "1 course" : `${wall.courses} courses`})` : "";
-  return `${height} tall${courses}`;
-}
-
-function materialOf({ wall }: Bed): string {
-  switch (wall.made) {
-    case "boards":
-      return `${wall.board} ${timberById(wall.timber)?.label ?? wall.timber}`;
-    case "metal":
-      return "metal panels";
-    case "fabric":
-      return "fabric";
-    case "masonry":
-      return "masonry";
-    case "mound":
-      return "a mound without a wall";
-    default: {
-      const never: never = wall;
-      throw new RangeError(`unknown wall ${JSON.stringify(never)}`);
-    }
-  }
 }

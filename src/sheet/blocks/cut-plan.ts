@@ -1,10 +1,11 @@
-import { timberById } from "../../takeoff/timbers.ts";
 import type { BoardPlan, CutBoard } from "../../takeoff/types.ts";
 import { formatLength, formatShort } from "../../units/format-length.ts";
 import type { Units } from "../../units/length.ts";
+import { boardWords, timberWords } from "../bed-words.ts";
 import { formatStock } from "../figures.ts";
 import { type Block, paragraph, type Row, text } from "../flow.ts";
 import { LEAST_PT, lineHeight, textWidth } from "../lettering.ts";
+import { sawAngleWords } from "../saw-angles.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 import type { Mark } from "../types.ts";
 
@@ -16,42 +17,41 @@ const LETTER_ROOM = 0.7;
 /** Which pieces are sawn from which board: boards sawn alike are drawn once, with how many there are. */
 export function cutPlanBlocks({ takeoff, units, garden }: SheetFacts, width: number): Block[] {
   const kerf = formatShort(garden.cutting.kerf, units);
-  return takeoff.boardPlans.map((boardPlan) => {
-    const timber = timberById(boardPlan.timber)?.label ?? boardPlan.timber;
+  const kerfNote = `Lengths in ${units === "us" ? "inches" : "cm"}; the saw takes ${kerf}.`;
+  return takeoff.boardPlans.map((boardPlan, i) => {
     const longest = Math.max(1, ...boardPlan.plan.boards.map(({ stock }) => stock.length));
     const uncut = [...boardPlan.tooLong, ...boardPlan.plan.uncut];
     return {
-      heading: `Cut plan: ${boardPlan.board} ${timber}`,
+      heading: `Cut plan: ${boardWords(boardPlan.board, units)} ${timberWords(boardPlan.timber)}`,
       rows: [
         ...alike(boardPlan.plan.boards).map((group) => boardRow(group, longest, width, units)),
+        ...sawAngleWords(boardPlan.pieces, units).map((words) => paragraph(words, width)),
         ...uncut.map((piece) =>
           paragraph(
             `${piece.count} × ${formatLength(piece.length, units)} is not cut: no board on sale holds it.`,
             width,
           ),
         ),
-        paragraph(
-          `${summary(boardPlan)} Lengths in ${units === "us" ? "inches" : "cm"}; the saw takes ${kerf}.`,
-          width,
-        ),
+        paragraph(`${summary(boardPlan, units)}${i === 0 ? ` ${kerfNote}` : ""}`, width),
       ],
     };
   });
 }
 
-function summary({ plan }: BoardPlan): string {
-  const bought = plan.boards.reduce((sum, { stock }) => sum + stock.length, 0);
-  const used = plan.boards.reduce(
-    (sum, { pieces }) => sum + pieces.reduce((all, { length }) => all + length, 0),
-    0,
-  );
-  const waste = bought > 0 ? ((bought - used) / bought) * 100 : 0;
+function summary(boardPlan: BoardPlan, units: Units): string {
+  const { plan, wasteShare, offcuts } = boardPlan;
   const boards = plan.boards.length === 1 ? "1 board" : `${plan.boards.length} boards`;
-  const over = plan.lowerBound > 0 ? (plan.cost / plan.lowerBound - 1) * 100 : 0;
-  const bound = plan.proven
-    ? "least cost possible"
-    : `at most ${Math.max(0.1, over).toFixed(1)} % above the least cost`;
-  return `${boards}, ${waste.toFixed(1)} % waste, ${bound}.`;
+  const kept =
+    offcuts.length > 0
+      ? ` Keep ${offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.`
+      : "";
+  return `${boards}, ${(wasteShare * 100).toFixed(1)} % waste, ${boundWords(boardPlan)}.${kept}`;
+}
+
+function boundWords({ plan, aim, excess }: BoardPlan): string {
+  const least = aim === "least-cost" ? "cost" : "waste";
+  if (plan.proven) return `least ${least} possible`;
+  return `at most ${Math.max(0.1, excess * 100).toFixed(1)} % above the least ${least}`;
 }
 
 interface Alike {
@@ -63,7 +63,7 @@ function alike(boards: readonly CutBoard[]): Alike[] {
   const groups = new Map<string, Alike>();
   for (const board of boards) {
     const lengths = board.pieces.map(({ length }) => length).toSorted((a, b) => b - a);
-    const key = JSON.stringify([board.stock.length, lengths]);
+    const key = JSON.stringify([board.stock.length, board.stock.onHand ?? false, lengths]);
     const known = groups.get(key);
     groups.set(key, { board: known?.board ?? board, count: (known?.count ?? 0) + 1 });
   }
@@ -73,6 +73,17 @@ function alike(boards: readonly CutBoard[]): Alike[] {
 /** A figure without its unit, as it stands inside a piece. */
 const bare = (mm: number, units: Units): string => formatShort(mm, units).replace(/ (in|cm|mm)$/, "");
 
+/** "45 + 10 × 11": pieces in words, those alike that follow one another counted. */
+function inWords(labels: readonly string[]): string {
+  const runs: { label: string; count: number }[] = [];
+  for (const label of labels) {
+    const last = runs.at(-1);
+    if (last?.label === label) last.count += 1;
+    else runs.push({ label, count: 1 });
+  }
+  return runs.map(({ label, count }) => (count === 1 ? label : `${count} × ${label}`)).join(" + ");
+}
+
 /** "44 × 8 ft" and the board to scale, its pieces lettered; their lengths in words under it where a piece is too short. */
 function boardRow({ board, count }: Alike, longest: number, width: number, units: Units): Row {
   const perMm = (width - COUNT_ROOM) / longest;
@@ -81,10 +92,11 @@ function boardRow({ board, count }: Alike, longest: number, width: number, units
     ({ length }, i) => textWidth(labels[i]!, LEAST_PT) + LETTER_ROOM <= length * perMm,
   );
   const stock = `${count} × ${formatStock(board.stock.length, units)}`;
-  const below = lettered ? null : paragraph(labels.join(" + "), width - COUNT_ROOM);
+  const told = [board.stock.onHand ? "at home" : "", lettered ? "" : inWords(labels)].filter(Boolean);
+  const below = told.length > 0 ? paragraph(told.join(": "), width - COUNT_ROOM) : null;
   return {
     height: ROW_HEIGHT + (below?.height ?? 0),
-    words: `${stock}: ${labels.join(" + ")}`,
+    words: `${stock}${board.stock.onHand ? " at home" : ""}: ${inWords(labels)}`,
     draw: (x, y) => [
       text(stock, x, y + lineHeight(LEAST_PT) * 0.78),
       ...bar(board, x + COUNT_ROOM, y, perMm, lettered ? labels : []),

@@ -7,22 +7,46 @@ import type { SheetFacts } from "../sheet-facts.ts";
 
 /** What is done first, next and last, of the steps this garden has. */
 export function orderOfWorkBlock(facts: SheetFacts, width: number): Block {
-  const steps = facts.beds.length === 0 ? [] : stepsOf(facts);
+  const steps = facts.beds.length === 0 ? [] : [...stagesStep(facts), ...stepsOf(facts)];
   return { heading: "Order of work", rows: steps.map((words, i) => step(i + 1, words, width)) };
 }
 
+/** Which beds come in which stage, where this sheet is of all of them. */
+function stagesStep({ stage, stages, beds, allBeds }: SheetFacts): string[] {
+  if (stages.length < 2) return [];
+  if (stage !== "all") {
+    const before = allBeds.filter(({ bed }) => bed.stage < stage);
+    return before.length > 0 ? [`${marked(before)} stand from earlier stages: work round them.`] : [];
+  }
+  const turns = stages.flatMap((one) => {
+    const own = beds.filter(({ bed }) => bed.stage === one);
+    return own.length > 0 ? [`stage ${one}: ${marked(own)}`] : [];
+  });
+  return [`In stages, each with a sheet of its own. ${capital(turns.join("; "))}.`];
+}
+
+const marked = (beds: readonly MarkedBed[]): string => beds.map(({ mark }) => mark).join(", ");
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 function stepsOf(facts: SheetFacts): string[] {
-  const { beds, garden, takeoff } = facts;
+  const { beds, toBuild, garden, takeoff } = facts;
   const under = groundsUnder(garden);
+  // The ground is made ready, meshed and lined only where a frame is still to be set on it.
   const on = (test: (ground: GroundUnder) => boolean) =>
-    marks(beds, ({ id }) => (under.get(id) ?? []).some(test));
+    marks(beds, (bed) => isNew(bed) && (under.get(bed.id) ?? []).some(test));
   const having = (test: (bed: Bed) => boolean) => marks(beds, test);
+  const isNew = ({ id, already }: Bed) => already === null && toBuild.some(({ bed }) => bed.id === id);
+  const isBuilt = ({ id }: Bed) => toBuild.some(({ bed }) => bed.id === id);
+  const raised = marks(beds, (bed) => bed.already !== null && isBuilt(bed));
 
   const green = on(({ ground }) => ground.cover === "lawn" || ground.cover === "weeds");
   const hard = on(({ ground }) => isHard(ground.cover));
-  const mesh = having(({ bottom }) => bottom.mesh !== null);
-  const liner = having(({ bottom }) => bottom.liner !== null);
-  const boards = having(({ wall }) => wall.made === "boards");
+  const mesh = having((bed) => isNew(bed) && bed.bottom.mesh !== null);
+  const liner = having((bed) => isNew(bed) && bed.bottom.liner !== null);
+  const boards = having((bed) => bed.wall.made === "boards" && isBuilt(bed));
+  const posts = beds.some(({ bed }) => bed.wall.made === "boards" && bed.wall.cornerPosts);
+  const capped = having((bed) => bed.wall.made === "boards" && bed.wall.capRail !== null && isBuilt(bed));
+  const filled = takeoff.beds.some(({ orderVolumeL }) => orderVolumeL > 0);
   const layered = having(({ fill }) => fill.way === "layered");
   const mulched = having(({ mulch }) => mulch !== null);
   const stakes = takeoff.beds.some((bed) => bed.stakes > 0);
@@ -32,7 +56,9 @@ function stepsOf(facts: SheetFacts): string[] {
   const perhaps = (there: string, words: (marks: string) => string) => (there === "" ? [] : [words(there)]);
   return [
     "Have buried services located and marked before anything is driven or dug.",
-    "Drive P1 and P2. Tape the corners, string each bed, and prove it by its diagonals.",
+    ...(toBuild.length > 0
+      ? ["Drive P1 and P2. Tape the corners, string each bed, and prove it by its diagonals."]
+      : []),
     ...perhaps(green, (beds) => `Cut grass and weeds to the ground under ${beds}.`),
     ...perhaps(
       hard,
@@ -49,10 +75,15 @@ function stepsOf(facts: SheetFacts): string[] {
     ...perhaps(
       boards,
       (beds) =>
-        `Saw by the cut plan, longest pieces first. Build ${beds}: a post in each corner, screws by the list${stakes ? ", stakes along the sides" : ""}${ties ? ", ties across" : ""}. Level the frame.`,
+        `Saw by the cut plan, longest pieces first. Build ${beds}: ${posts ? "a post in each corner, " : ""}screws by the list${stakes ? ", stakes along the sides" : ""}${ties ? ", ties across" : ""}. Level the frame.`,
     ),
+    ...perhaps(
+      raised,
+      (beds) => `Raise ${beds}: new posts in the corners, through old and new courses, carry what is added.`,
+    ),
+    ...perhaps(capped, (beds) => `Lay the cap rail on ${beds}, mitred as the cut plan says.`),
     ...perhaps(layered, (beds) => `In ${beds} wood and branches first, then twigs and leaves, mix on top.`),
-    "Fill in two lifts, water each, let it settle, top up.",
+    ...(filled ? ["Fill in two lifts, water each, let it settle, top up."] : []),
     ...perhaps(mulched, (beds) => `Mulch ${beds} once the plants stand.`),
     ...(paths ? ["Surface the paths last, when no more barrows cross them."] : []),
   ];

@@ -7,14 +7,14 @@ import type { SheetFacts } from "../sheet-facts.ts";
 const ROOM_FOR_TWO = 56;
 const MARK_ROOM = 7.5;
 
-/** Where each bed stands, by tape from two pegs. */
-export function settingOutBlock({ beds, pegs, units }: SheetFacts, width: number): Block {
+/** Where each bed that is to be built will stand, by tape from two pegs. */
+export function settingOutBlock({ toBuild, pegs, units }: SheetFacts, width: number): Block {
   const perRow = width >= ROOM_FOR_TWO ? 2 : 1;
   const distances = ({ fromP1, fromP2 }: TapedPoint) => [
     formatTaped(fromP1, units),
     formatTaped(fromP2, units),
   ];
-  const rows: Row[] = beds.flatMap(({ bed, mark }) => {
+  const rows: Row[] = toBuild.flatMap(({ bed, mark }) => {
     const points = tapedPoints(bed, pegs);
     return inGroups(points, perRow).map((group) =>
       tableRow(

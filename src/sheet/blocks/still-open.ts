@@ -12,11 +12,11 @@ const CAP_MIDDLE = 1.55;
  * Snags that are not cleared: never hidden. Many of one rule share a row that names all they are about; only those
  * worth knowing may be counted instead of listed.
  */
-export function stillOpenBlock({ snags, beds, garden }: SheetFacts, width: number): Block {
+export function stillOpenBlock({ snags, allBeds, garden }: SheetFacts, width: number): Block {
   if (snags.length === 0) {
     return { heading: "Still open", rows: [paragraph("Nothing: every rule holds.", width)] };
   }
-  const marks = new Map(beds.map(({ bed, mark }) => [bed.id, mark]));
+  const marks = new Map(allBeds.map(({ bed, mark }) => [bed.id, mark]));
   const nameIn = (id: ItemId) => {
     const item = garden.items.find((one) => one.id === id);
     return marks.get(id) ?? (item ? nameOf(item) : "");
@@ -62,8 +62,16 @@ const GRADE_WORDS: Readonly<Record<Grade, string>> = {
 };
 
 function snagRow({ grade, first, others }: Group, nameIn: (id: ItemId) => string, width: number): Row {
-  const alsoAbout = others.map(({ itemIds }) => itemIds.map(nameIn).join(" and "));
-  const title = others.length > 0 ? `${first.title}; the same rule at ${alsoAbout.join(", ")}` : first.title;
+  // What all of them are about is said by the first one's title.
+  const shared = new Set(first.itemIds.filter((id) => others.every(({ itemIds }) => itemIds.includes(id))));
+  const alsoAbout = others.map(({ itemIds }) =>
+    itemIds
+      .filter((id) => !shared.has(id))
+      .map(nameIn)
+      .join(" and "),
+  );
+  const also = alsoAbout.filter(Boolean);
+  const title = also.length > 0 ? `${first.title}; the same at ${also.join(", ")}` : first.title;
   const words = paragraph(title, width - HANG);
   return {
     height: words.height,

@@ -1,9 +1,12 @@
 import { timberById } from "../../takeoff/timbers.ts";
+import type { BedTakeoff } from "../../takeoff/types.ts";
+import { formatWeight } from "../../units/format-figure.ts";
+import type { Units } from "../../units/length.ts";
 import { type Block, paragraph } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
 /** The usual cautions, and those that this garden gives cause for. */
-export function takeCareBlock({ garden, beds, takeoff }: SheetFacts, width: number): Block {
+export function takeCareBlock({ garden, beds, takeoff, units }: SheetFacts, width: number): Block {
   const treated = beds.some(
     ({ bed }) => bed.wall.made === "boards" && timberById(bed.wall.timber)?.treatment !== "none",
   );
@@ -14,7 +17,7 @@ export function takeCareBlock({ garden, beds, takeoff }: SheetFacts, width: numb
     "Have services marked before you dig or drive a post.",
     "Saw with eyes, ears and lungs protected, outdoors.",
     treated ? "Never burn offcuts of treated wood." : "",
-    "Lift no more than you can: a soaked bag is heavy.",
+    liftWords(takeoff.beds, units),
     oldPaint ? "Soil near old paint may hold lead: have it tested." : "",
     untested
       ? "Compost, straw, hay or manure may carry weedkiller: grow beans in a pot of it for three weeks before you fill."
@@ -28,5 +31,14 @@ export function takeCareBlock({ garden, beds, takeoff }: SheetFacts, width: numb
   return { heading: "Take care", rows: [paragraph(cautions.filter(Boolean).join(" "), width)] };
 }
 
+/** What can be lifted, and what the fill of the heaviest bed comes to. */
+function liftWords(beds: readonly BedTakeoff[], units: Units): string {
+  const heaviest = beds.reduce((most, { weightKg }) => Math.max(most, weightKg), 0);
+  const lift = `Lift bags over ${LIFT[units]} by two.`;
+  return heaviest > 0 ? `${lift} One bed weighs up to ${formatWeight(heaviest, units)} soaked.` : lift;
+}
+
+/** NIOSH lifting equation, load constant: 23 kg, 51 lb. */
+const LIFT: Readonly<Record<Units, string>> = { us: "51 lb", metric: "23 kg" };
 /** 24 in: where the 2009 IRC R404.4 asked for a designed wall. */
 const TALL = 609.6;

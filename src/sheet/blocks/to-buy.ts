@@ -8,9 +8,9 @@ export function toBuyBlock({ takeoff, garden }: SheetFacts, width: number): Bloc
   if (takeoff.lines.length === 0) return { heading: "To buy", rows: [paragraph("Nothing yet.", width)] };
   const money = (amount: number) => formatMoney(amount, takeoff.currency);
   const examples = takeoff.lines.some(({ ownPrice }) => !ownPrice);
-  const note = examples
-    ? "Prices not yet yours are examples: ask your own yards before you buy."
-    : `Prices are yours${garden.prices.asOf ? `, of ${garden.prices.asOf}` : ""}.`;
+  const { supplier, asOf } = garden.prices;
+  const yours = `Prices are yours${supplier ? `, from ${supplier}` : ""}${asOf ? `, of ${asOf}` : ""}.`;
+  const note = examples ? "Prices not yet yours are examples: ask your own yards before you buy." : yours;
   return {
     heading: "To buy",
     rows: [

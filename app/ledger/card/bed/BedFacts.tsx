@@ -1,4 +1,5 @@
 import {
+  type BedTakeoff,
   formatArea,
   formatDistance,
   formatMoney,
@@ -60,14 +61,45 @@ function soilFacts(takeoff: Findings["takeoff"], id: string, units: Units): read
       how: "wall less what is left below the rim",
     },
     { label: "Soil to plant", value: formatArea(bed.soilAreaMm2, units), how: "inside the wall" },
-    { label: "Soil", value: formatVolume(bed.soilVolumeL, units), how: "soil to plant times soil depth" },
     {
-      label: "Order",
-      value: formatVolume(bed.orderVolumeL, units),
-      how: "so that this is left after settling",
+      label: "Soil",
+      value: formatVolume(bed.soilVolumeL, units),
+      how: `${formatArea(bed.soilAreaMm2, units)} × ${formatShort(bed.soilDepth, units)}`,
     },
-    { label: "Weight", value: formatWeight(bed.weightKg, units), how: "of the fill, soaked" },
+    { label: "Order", value: formatVolume(bed.orderVolumeL, units), how: orderWords(bed, units) },
+    {
+      label: "Weight",
+      value: formatWeight(bed.weightKg, units),
+      how: `of the fill, soaked: ${loadWords(bed.loadKgM2, units)}`,
+    },
     { label: "Cost", value: formatMoney(bed.cost, takeoff.currency), how: "its share of what is bought" },
+    ...whyFacts(bed),
+  ];
+}
+
+/** "20 ft³ and 4 ft³ that settle": what is ordered over what has to be there. */
+function orderWords({ newSoilL, settlingL, soilHaveL, woodyVolumeL }: BedTakeoff, units: Units): string {
+  const volume = (litres: number) => formatVolume(litres, units);
+  const parts = [
+    `${volume(newSoilL)} and ${volume(settlingL)} that settles`,
+    soilHaveL > 0 ? `${volume(soilHaveL)} is in it` : "",
+    woodyVolumeL > 0 ? `${volume(woodyVolumeL)} of wood below` : "",
+  ];
+  return parts.filter(Boolean).join("; ");
+}
+
+const LB_FT2_PER_KG_M2 = 0.204816;
+const loadWords = (kgM2: number, units: Units): string =>
+  units === "us" ? `${Math.round(kgM2 * LB_FT2_PER_KG_M2)} lb/ft²` : `${Math.round(kgM2)} kg/m²`;
+
+/** How many posts, stakes and ties there are, where there are any, and why. */
+function whyFacts({ posts, postsWhy, stakes, stakesWhy, ties, tiesWhy }: BedTakeoff): readonly Fact[] {
+  const fact = (label: string, count: number, how: string | null) =>
+    count > 0 && how !== null ? [{ label, value: `${count}`, how }] : [];
+  return [
+    ...fact("Corner posts", posts, postsWhy),
+    ...fact("Stakes", stakes, stakesWhy),
+    ...fact("Ties", ties, tiesWhy),
   ];
 }
 
