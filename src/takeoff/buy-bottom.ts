@@ -3,11 +3,13 @@ import { practice } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH } from "../units/length.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
+import { type Sheet, type Underlaid, underlaidIn } from "./bottom-ground.ts";
 import { plannedCuts } from "./buy-boards.ts";
 import { quickCost } from "./cutting/quick-cost.ts";
 import { priceOf, type RollGood, staplesGood } from "./price-table.ts";
 import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
-import { fewestStrips, LAP_SOURCE } from "./roll-goods.ts";
+import { remembered } from "./remembered.ts";
+import { bothWays, LAP_SOURCE } from "./roll-goods.ts";
 import type { Settings } from "./settings.ts";
 import { linerGoods, meshGoods, type SheetGoods } from "./sheet-goods.ts";
 import { inParts } from "./splice.ts";
@@ -17,44 +19,63 @@ const STAPLES = practice("a staple every 4 in round the edge");
 const STAPLE_EVERY = 4 * INCH;
 const STAPLES_IN_BOX = 500;
 
-/** Mesh, liners and what holds them, for all beds that have them. */
-export function buyBottoms(beds: readonly BedQuantities[], { prices }: Garden, settings: Settings): Bill {
+/**
+ * Mesh, liners and what holds them, for all beds that have them; nothing can be laid any more under a bed that is
+ * filled. Of a bed that stands on several grounds only that part is laid which needs it.
+ */
+export function buyBottoms(beds: readonly BedQuantities[], garden: Garden, settings: Settings): Bill {
+  const laid = beds.filter(({ bed, standing }) => !standing.filled && (bed.bottom.mesh || bed.bottom.liner));
+  if (laid.length === 0) return { purchases: [], offered: [] };
   const { units } = settings;
+  const { prices } = garden;
+  const underlaid = underlaidIn(garden);
+  const laidFor = (sheet: Sheet, of: readonly BedQuantities[]): Laid[] =>
+    of.map((quantities) => ({ quantities, ...underlaid(quantities, sheet) }));
   const meshed = groupedBy(
-    beds.filter(({ bed }) => bed.bottom.mesh),
+    laid.filter(({ bed }) => bed.bottom.mesh),
     ({ bed }) => `${bed.bottom.mesh?.opening}`,
   );
   const lined = groupedBy(
-    beds.filter(({ bed }) => bed.bottom.liner),
+    laid.filter(({ bed }) => bed.bottom.liner),
     ({ bed }) => `${bed.bottom.liner}`,
   );
   return joinedBills([
     ...[...meshed].map(([opening, group]) =>
-      buySheets(group, meshGoods(Number(opening), units), prices, settings),
+      buySheets(laidFor("mesh", group), meshGoods(Number(opening), units), prices, settings),
     ),
     ...[...lined].map(([liner, group]) =>
-      buySheets(group, linerGoods(liner === "sheet" ? "sheet" : "fabric", units), prices, settings),
+      buySheets(
+        laidFor("liner", group),
+        linerGoods(liner === "sheet" ? "sheet" : "fabric", units),
+        prices,
+        settings,
+      ),
     ),
-    buyStaples(beds, settings),
+    buyStaples(
+      [...laidFor("mesh", [...meshed.values()].flat()), ...laidFor("liner", [...lined.values()].flat())],
+      settings,
+    ),
   ]);
 }
 
-interface Covered {
+/** A sheet under a bed, or under a part of it. */
+interface Laid extends Underlaid {
   readonly quantities: BedQuantities;
+}
+
+interface Covered extends Laid {
   readonly strips: number;
   readonly length: number;
 }
 
 /** One width of roll for the whole garden: the one that comes cheapest by a quick look, then planned well. */
 function buySheets(
-  beds: readonly BedQuantities[],
+  sheets: readonly Laid[],
   goods: SheetGoods,
   prices: GardenPrices,
   settings: Settings,
 ): Bill {
-  const widths = [...groupedBy(goods.rolls, ({ width }) => `${width}`).values()];
-  const ways = widths.map((rolls) => laidFrom(beds, goods, rolls, prices));
-  const best = ways.reduce((a, b) => (b.cost < a.cost - 1e-9 ? b : a));
+  const best = bestWay(sheets, goods, prices);
   // Shears take nothing.
   const plan = plannedCuts(best.pieces, best.stock, 0);
   const shares = sharesOf(
@@ -80,26 +101,65 @@ interface Way {
   readonly cost: number;
 }
 
+/** The width of roll, and for each size of sheet the way its strips run, that come cheapest. */
+const bestWay = (sheets: readonly Laid[], goods: SheetGoods, prices: GardenPrices): Way =>
+  [...groupedBy(goods.rolls, ({ width }) => `${width}`).values()]
+    .map((rolls) => laidFrom(sheets, goods, rolls, prices))
+    .reduce((a, b) => (b.cost < a.cost - 1e-9 ? b : a));
+
+/** Strips begin the way that takes least of the roll; then each size is tried the other way, in turn. */
 function laidFrom(
-  beds: readonly BedQuantities[],
-  { lap, turnUp }: SheetGoods,
+  sheets: readonly Laid[],
+  goods: SheetGoods,
   rolls: readonly RollGood[],
   prices: GardenPrices,
 ): Way {
-  const longest = Math.max(...rolls.map(({ length }) => length));
-  const covered = beds.map((quantities): Covered => {
-    const [width, length] = quantities.extent;
-    const laid = fewestStrips(width + 2 * turnUp, length + 2 * turnUp, rolls[0]!.width, lap);
-    const { parts, each } = inParts(laid.length, longest);
-    return { quantities, strips: laid.strips * parts, length: each };
-  });
-  const pieces = covered.map(({ quantities, strips, length }) => ({
-    length,
-    count: strips,
-    label: quantities.name,
-  }));
+  const sizes = [...new Set(sheets.map(sizeOf))];
   const stock = rolls.map((good) => ({ length: good.length, price: priceOf(good, prices).price }));
-  return { covered, rolls, pieces, stock, cost: quickCost(pieces, stock, 0) };
+  const laid = (otherWay: ReadonlySet<string>): Way => {
+    const covered = sheets.map((sheet) => coveredBy(sheet, goods, rolls, otherWay.has(sizeOf(sheet))));
+    const pieces = covered.map(({ quantities, strips, length }) => ({
+      length,
+      count: strips,
+      label: quantities.name,
+    }));
+    return { covered, rolls, pieces, stock, cost: laidCost(pieces, stock) };
+  };
+  let turned: ReadonlySet<string> = new Set();
+  let best = laid(turned);
+  for (const size of sizes.slice(0, MOST_TURNED)) {
+    const other = new Set([...turned, size]);
+    const way = laid(other);
+    if (way.cost < best.cost - 1e-9) [best, turned] = [way, other];
+  }
+  return best;
+}
+
+/** Sizes of sheet that are tried both ways. */
+const MOST_TURNED = 8;
+
+const sizeOf = ({ extent: [width, length] }: Laid): string => `${width.toFixed(2)}x${length.toFixed(2)}`;
+
+/** Asked for again and again while a bed is moved. */
+const laidCost = remembered(
+  256,
+  (pieces: readonly Piece[], stock: readonly Stock[]) => quickCost(pieces, stock, 0),
+  (pieces, stock) =>
+    `${pieces.map(({ length, count }) => `${length}x${count}`).join()} ${stock.map(({ length, price }) => `${length}:${price}`).join()}`,
+);
+
+function coveredBy(
+  sheet: Laid,
+  { lap, turnUp }: SheetGoods,
+  rolls: readonly RollGood[],
+  otherWay: boolean,
+): Covered {
+  const [width, length] = sheet.extent.map((side) => side + 2 * turnUp) as [number, number];
+  const roll = rolls[0]!.width;
+  const [fewest, other] = bothWays(width, length, roll, lap);
+  const laid = otherWay ? other : fewest;
+  const { parts, each } = inParts(laid.length, Math.max(...rolls.map((good) => good.length)));
+  return { ...sheet, strips: laid.strips * parts, length: each };
 }
 
 function howLaid(
@@ -111,24 +171,26 @@ function howLaid(
   const strips = total(covered, (bed) => bed.strips);
   const length = total(covered, (bed) => bed.strips * bed.length);
   const say = (mm: number) => formatShort(mm, units);
-  return `${counted(strips, "strip")} of a ${say(width)} roll under ${counted(covered.length, "bed")}, ${say(length)} in all: each bed's outline and ${say(turnUp)} turned up all round, neighbours lapped ${say(lap)}`;
+  const partly = covered.filter(({ share }) => share < 1).length;
+  const part = partly > 0 ? `; ${counted(partly, "bed")} only where the ground under it needs it` : "";
+  return `${counted(strips, "strip")} of a ${say(width)} roll under ${counted(covered.length, "bed")}, ${say(length)} in all: each bed's outline and ${say(turnUp)} turned up all round, neighbours lapped ${say(lap)}${part}`;
 }
 
-function buyStaples(beds: readonly BedQuantities[], { units }: Settings): Bill {
-  const stapled = beds.filter(({ bed, frame }) => frame && (bed.bottom.mesh || bed.bottom.liner));
+function buyStaples(sheets: readonly Laid[], { units }: Settings): Bill {
+  const stapled = sheets.filter(({ quantities }) => quantities.frame);
   if (stapled.length === 0) return { purchases: [], offered: [] };
-  const rows = ({ bed }: BedQuantities) => (bed.bottom.mesh ? 1 : 0) + (bed.bottom.liner ? 1 : 0);
-  const staples = (quantities: BedQuantities) =>
-    rows(quantities) * Math.ceil(quantities.perimeter / STAPLE_EVERY - 1e-6);
+  const staples = ({ quantities, share }: Laid) =>
+    Math.ceil((quantities.perimeter * share) / STAPLE_EVERY - 1e-6);
   const count = total(stapled, staples);
   const good = staplesGood(units);
+  const beds = new Set(stapled.map(({ quantities }) => quantities.bed.id)).size;
   const purchase: Purchase = {
     part: "bottom",
     good,
     quantity: Math.ceil(count / STAPLES_IN_BOX),
-    how: `${counted(count, "staple")}: one every ${formatShort(STAPLE_EVERY, units)} round ${counted(stapled.length, "bed")}`,
+    how: `${counted(count, "staple")}: one every ${formatShort(STAPLE_EVERY, units)} round the sheets of ${counted(beds, "bed")}`,
     source: STAPLES,
-    shares: sharesOf(stapled, ({ bed }) => bed.id, staples),
+    shares: sharesOf(stapled, ({ quantities }) => quantities.bed.id, staples),
     filling: 0,
   };
   return { purchases: [purchase], offered: [good] };

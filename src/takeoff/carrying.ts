@@ -53,14 +53,8 @@ export function carrying(garden: Garden, { stage = "all" }: { readonly stage?: S
   const bags = loose
     .filter(({ bulk }) => !bulk)
     .map(({ what, count, kg }) => ({ what, count, kg, overNiosh: kg > NIOSH_KG }));
-  const barrowLoads = Math.ceil(
-    total(
-      loose.filter(({ bulk }) => bulk),
-      ({ litres, count }) => litres * count,
-    ) /
-      BARROW -
-      1e-6,
-  );
+  const litresLoose = total(loose, ({ bulk, litres, count }) => (bulk ? litres * count : 0));
+  const barrowLoads = Math.max(0, Math.ceil(litresLoose / BARROW - 1e-6));
   return {
     weightKg,
     bags,
@@ -71,7 +65,7 @@ export function carrying(garden: Garden, { stage = "all" }: { readonly stage?: S
     weightsSource: WEIGHTS_SOURCE,
     tripsFor: (payloadKg) => {
       if (!(payloadKg > 0)) throw new RangeError(`a payload of ${payloadKg} kg`);
-      return Math.ceil(weightKg / payloadKg - 1e-9);
+      return Math.max(0, Math.ceil(weightKg / payloadKg - 1e-9));
     },
   };
 }

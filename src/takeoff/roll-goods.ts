@@ -27,11 +27,20 @@ export function stripsAcross(width: number, length: number, roll: number, lap: n
 }
 
 /** The direction that takes less of the roll; of equals the one with fewer strips. */
-export function fewestStrips(width: number, length: number, roll: number, lap: number): Strips {
+export const fewestStrips = (width: number, length: number, roll: number, lap: number): Strips =>
+  bothWays(width, length, roll, lap)[0];
+
+/** Strips along and across, that first which takes less of the roll. */
+export function bothWays(
+  width: number,
+  length: number,
+  roll: number,
+  lap: number,
+): readonly [fewest: Strips, other: Strips] {
   const along = stripsAcross(width, length, roll, lap);
   const across = stripsAcross(length, width, roll, lap);
   const better = along.total - across.total || along.strips - across.strips;
-  return better <= 0 ? along : across;
+  return better <= 0 ? [along, across] : [across, along];
 }
 
 /**

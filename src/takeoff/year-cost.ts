@@ -106,7 +106,7 @@ function lastingOf({
 }: Purchase): { readonly id: string; readonly what: string } | "fixings" | null {
   const [kind = "", , timber] = good.key.split(":");
   if (kind === "board" && timber)
-    return { id: timber, what: `Walls of ${timberById(timber)?.label ?? timber}` };
+    return { id: `${TIMBER}${timber}`, what: `Walls of ${timberById(timber)?.label ?? timber}` };
   if (part === "fixings" || (part === "posts" && kind === "stake")) return "fixings";
   if (kind === "metal" || kind === "metal-corner") return { id: "metal", what: "Metal walls" };
   if (kind === "block") return { id: "masonry", what: "Block walls" };
