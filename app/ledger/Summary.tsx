@@ -1,7 +1,11 @@
-import { formatMoney, formatShare } from "../../src/index.ts";
+import { lazy, Suspense } from "react";
 import { useFindings } from "../live/findings.ts";
 import { countSnags, lesser, toFix } from "./counts.ts";
 import { useLedger } from "./ledger-state.ts";
+import { Money } from "./Money.tsx";
+
+// The proof of cut plans comes with the engine, after the first sight of the page.
+const ProvenMoney = lazy(async () => ({ default: (await import("./ProvenMoney.tsx")).ProvenMoney }));
 
 /** What is always on top: how many to fix, and what it costs. */
 export function Summary() {
@@ -25,12 +29,9 @@ export function Summary() {
         <span>{trying ? `with “${trying}”` : lesser(counts)}</span>
       </p>
       {takeoff ? (
-        <p className="summary-part">
-          <strong>{formatMoney(takeoff.total, takeoff.currency, false)}</strong>
-          <span>
-            {takeoff.total > 0 ? `fill is ${formatShare(takeoff.fillShare)} of it` : "nothing to buy yet"}
-          </span>
-        </p>
+        <Suspense fallback={<Money takeoff={takeoff} proof="proving" />}>
+          <ProvenMoney takeoff={takeoff} />
+        </Suspense>
       ) : null}
     </div>
   );

@@ -9,6 +9,8 @@ interface LedgerState {
   readonly stop: Stop;
   /** On a narrow screen the card of what is selected takes the leaf's place while it is open. */
   readonly cardOpen: boolean;
+  /** On a wide screen the card is folded down to its head, and the leaf has its room. */
+  readonly cardFolded: boolean;
   /** A limit that the Site leaf is asked to show. */
   readonly wantedLimit: LimitId | null;
   /** The Site leaf is asked to open what it says of north. */
@@ -17,6 +19,7 @@ interface LedgerState {
   readonly trying: string | null;
   drawTo(stop: Stop): void;
   openCard(open: boolean): void;
+  foldCard(folded: boolean): void;
   wantLimit(limit: LimitId | null): void;
   wantNorth(wanted: boolean): void;
 }
@@ -25,11 +28,13 @@ interface LedgerState {
 export const useLedger = create<LedgerState>()((set) => ({
   stop: "low",
   cardOpen: false,
+  cardFolded: false,
   wantedLimit: null,
   northWanted: false,
   trying: null,
   drawTo: (stop) => set({ stop }),
   openCard: (cardOpen) => set({ cardOpen }),
+  foldCard: (cardFolded) => set({ cardFolded }),
   wantLimit: (wantedLimit) => set({ wantedLimit }),
   wantNorth: (northWanted) => set({ northWanted }),
 }));

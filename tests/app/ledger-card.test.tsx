@@ -86,6 +86,23 @@ describe("the card with nothing, several things or the yard selected", () => {
     expect(b![0] - a![0]).toBeCloseTo(41_000, 6);
   });
 
+  it("leaves a leaf that is read the room: folded by hand, or where nothing is selected", async () => {
+    onTheBoard(gardenOf(bed("a", { name: "Salads" })));
+    act(() => useEditor.getState().turnTo("takeoff"));
+    render(<CardArea />);
+    expect(screen.getByRole("heading", { name: "The garden" })).toBeTruthy();
+    expect(screen.queryByText("Beds")).toBeNull();
+
+    act(() => useEditor.getState().select([bed("a").id]));
+    expect(await screen.findByLabelText("Name")).toBeTruthy();
+    await userEvent.click(screen.getByRole("button", { name: "Fold" }));
+    expect(screen.queryByLabelText("Name")).toBeNull();
+    expect(screen.getByRole("heading", { name: "Salads" })).toBeTruthy();
+    expect(screen.getByRole("button", { name: "Unfold" }).getAttribute("aria-expanded")).toBe("false");
+    await userEvent.click(screen.getByRole("button", { name: "Unfold" }));
+    expect(await screen.findByLabelText("Name")).toBeTruthy();
+  });
+
   it("names what is selected together", () => {
     onTheBoard(gardenOf(bed("a", { name: "Salads" }), bed("bed-7", { x: 4000 }), tap("t")));
     act(() => useEditor.getState().select([bed("a").id, bed("bed-7").id]));

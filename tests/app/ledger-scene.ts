@@ -7,7 +7,7 @@ import type { Garden, Item, ItemId, Snag, WayOut } from "../../src/index.ts";
 export function onTheBoard(garden: Garden, findings: Partial<Omit<Findings, "of">> = {}): void {
   useEditor.getState().open(garden);
   useEditor.setState({ leaf: "snags", message: { text: "", count: 0 } });
-  useLedger.setState({ stop: "low", cardOpen: false, wantedLimit: null });
+  useLedger.setState({ stop: "low", cardOpen: false, cardFolded: false, wantedLimit: null });
   useFindings.setState({ of: garden, snags: [], takeoff: null, access: null, ...findings });
 }
 

@@ -33,6 +33,8 @@ export class Planner {
   async ready(): Promise<void> {
     await expect(this.board.locator("canvas").first()).toBeVisible();
     await expect(this.summary).toContainText(/to fix/);
+    // The total is what it stays at once the cut plans are proven.
+    await expect(this.summary.locator('[data-proof="settled"]')).toBeVisible();
     await this.page.evaluate(() => document.fonts.ready);
   }
 

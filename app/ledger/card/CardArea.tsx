@@ -24,11 +24,19 @@ export function CardArea() {
   const yardSelected = useEditor((s) => s.yardSelected);
   const narrow = useNarrow();
   const cardOpen = useLedger((s) => s.cardOpen);
+  const folded = useLedger((s) => s.cardFolded);
+  const leaf = useEditor((s) => s.leaf);
   const items = garden.items.filter(({ id }) => selection.has(id));
+
+  const selected = items.length > 0 || yardSelected;
+  // With nothing selected the card has little to say, and a leaf that is being read needs the room.
+  const shown = narrow ? cardOpen : selected ? !folded : leaf === "snags";
 
   // Whoever asks for the card by keyboard gets it, wherever the sheet stands.
   const onFocus = (event: FocusEvent<HTMLElement>) => {
-    if (event.target === event.currentTarget && narrow) showCard();
+    if (event.target !== event.currentTarget) return;
+    if (narrow) showCard();
+    else useLedger.getState().foldCard(false);
   };
 
   return (
@@ -37,17 +45,17 @@ export function CardArea() {
       aria-label="Selected"
       id="card"
       tabIndex={-1}
-      data-selected={items.length > 0 || yardSelected}
+      data-selected={selected}
       onFocus={onFocus}
     >
       <CardHead items={items} yardSelected={yardSelected} />
-      {narrow && !cardOpen ? null : (
+      {shown ? (
         <div className="card-body">
           <Fallback what="The card" about={items.map(({ id }) => id).join()}>
             <CardBody items={items} yardSelected={yardSelected} />
           </Fallback>
         </div>
-      )}
+      ) : null}
     </section>
   );
 }
@@ -90,12 +98,23 @@ function KeyboardToFields() {
 
 function CardHead({ items, yardSelected }: CardProps) {
   const cardOpen = useLedger((s) => s.cardOpen);
+  const folded = useLedger((s) => s.cardFolded);
   const { title, kind } = headOf(items, yardSelected);
   const toggle = () => (cardOpen ? useLedger.getState().openCard(false) : showCard());
   return (
     <header className="card-head">
       <h2>{title}</h2>
       <span>{kind}</span>
+      {items.length > 0 || yardSelected ? (
+        <button
+          type="button"
+          className="button small card-fold"
+          aria-expanded={!folded}
+          onClick={() => useLedger.getState().foldCard(!folded)}
+        >
+          {folded ? "Unfold" : "Fold"}
+        </button>
+      ) : null}
       <button type="button" className="button card-toggle" aria-expanded={cardOpen} onClick={toggle}>
         {cardOpen ? "Close card" : "Open card"}
       </button>

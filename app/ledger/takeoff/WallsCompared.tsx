@@ -11,13 +11,14 @@ const BESIDE_FOOD: Readonly<Record<WallChoice["besideFood"], string>> = {
 
 /** This garden's walls as if all were of one make: what that costs at first, how long it lasts, what it is a year. */
 export function WallsCompared({ garden }: { readonly garden: Garden }) {
-  const choices = useMemo(() => compareWalls(garden), [garden]);
+  const choices = useMemo(() => unfitLast(compareWalls(garden)), [garden]);
   const money = (amount: number) => formatMoney(amount, garden.prices.currency, false);
   if (choices.length === 0) return <p className="wide quiet">No bed of this garden has a wall.</p>;
   return (
     <div className="wide">
       <p className="field-note">
-        Walls, posts and fixings of all beds, over {garden.prices.horizon} years. Cheapest a year first.
+        Walls, posts and fixings of all beds, over {garden.prices.horizon} years. Cheapest a year first, what
+        is unfit beside food last.
       </p>
       <table className="by-bed walls">
         <thead>
@@ -52,3 +53,8 @@ export function WallsCompared({ garden }: { readonly garden: Garden }) {
     </div>
   );
 }
+
+const unfitLast = (choices: readonly WallChoice[]): readonly WallChoice[] => [
+  ...choices.filter(({ besideFood }) => besideFood !== "unfit"),
+  ...choices.filter(({ besideFood }) => besideFood === "unfit"),
+];

@@ -7,9 +7,13 @@ import {
   formatVolume,
   formatWeight,
   type ItemOf,
+  type Takeoff,
   type Units,
 } from "../../../../src/index.ts";
+import { useProvenTakeoff } from "../../../live/cut-proof.ts";
 import { useFindings } from "../../../live/findings.ts";
+import { shownGarden } from "../../../store/editor.ts";
+import { useEditor } from "../../../store/use-editor.ts";
 
 interface Fact {
   readonly label: string;
@@ -27,28 +31,43 @@ interface Props {
 export function BedFacts({ bed, units }: Props) {
   const takeoff = useFindings((s) => s.takeoff);
   const access = useFindings((s) => s.access);
-  const facts = [...soilFacts(takeoff, bed.id, units), ...wayFacts(access, bed.id, units)];
-  if (facts.length === 0) return <p className="wide quiet">Reckoning…</p>;
-  return (
-    <dl className="facts wide">
-      {facts.map(({ label, value, how }) => (
-        <div key={label}>
-          <dt>{label}</dt>
-          <dd>
-            {value}
-            <small>{how}</small>
-          </dd>
-        </div>
-      ))}
-    </dl>
-  );
+  const ways = wayFacts(access, bed.id, units);
+  if (takeoff) return <SoilAndWays takeoff={takeoff} ways={ways} bed={bed} units={units} />;
+  return ways.length > 0 ? <FactList facts={ways} /> : <p className="wide quiet">Reckoning…</p>;
 }
+
+interface SoilProps extends Props {
+  readonly takeoff: Takeoff;
+  readonly ways: readonly Fact[];
+}
+
+/** The bed's share of the cost is that of the Takeoff leaf: with cut plans as they are proven. */
+function SoilAndWays({ takeoff, ways, bed, units }: SoilProps) {
+  const garden = useEditor(shownGarden);
+  const resting = useEditor((s) => s.draft === null);
+  const { takeoff: proven } = useProvenTakeoff(garden, takeoff, resting);
+  return <FactList facts={[...soilFacts(proven, bed.id, units), ...ways]} />;
+}
+
+const FactList = ({ facts }: { readonly facts: readonly Fact[] }) => (
+  <dl className="facts wide">
+    {facts.map(({ label, value, how }) => (
+      <div key={label}>
+        <dt>{label}</dt>
+        <dd>
+          {value}
+          <small>{how}</small>
+        </dd>
+      </div>
+    ))}
+  </dl>
+);
 
 type Findings = ReturnType<typeof useFindings.getState>;
 
-function soilFacts(takeoff: Findings["takeoff"], id: string, units: Units): readonly Fact[] {
-  const bed = takeoff?.beds.find((one) => one.id === id);
-  if (!takeoff || !bed) return [];
+function soilFacts(takeoff: Takeoff, id: string, units: Units): readonly Fact[] {
+  const bed = takeoff.beds.find((one) => one.id === id);
+  if (!bed) return [];
   return [
     {
       label: "Stands",
