@@ -46,18 +46,20 @@ export const weakFrame = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: its side bows ${far}`,
           detail: `The lowest ${wall.board} spans ${span} between supports and bows ${far} under wet soil; ${formatShort(limit, units)} is allowed.`,
-          waysOut: strongerWalls(wall, holds).map((stronger): WayOut => setWall(bed, stronger)),
+          waysOut: strongerWalls(wall, bed.already !== null, holds).map(
+            (stronger): WayOut => setWall(bed, stronger),
+          ),
         },
       ];
     });
   },
 });
 
-/** Stakes, a thicker board, or both where neither alone is enough. */
-function strongerWalls(wall: BoardWall, holds: (wall: BoardWall) => boolean): Stronger[] {
+/** Stakes, a thicker board, or both where neither alone is enough; boards that stand already are not changed. */
+function strongerWalls(wall: BoardWall, stands: boolean, holds: (wall: BoardWall) => boolean): Stronger[] {
   const staked: Stronger[] =
     wall.bracing === "none" ? [{ label: "Stake the long sides", wall: { ...wall, bracing: "stakes" } }] : [];
-  const board = thickerBoard(wall.board);
+  const board = stands ? null : thickerBoard(wall.board);
   const thicker: Stronger[] = board ? [{ label: `Use ${board} boards`, wall: { ...wall, board } }] : [];
   const alone = [...staked, ...thicker].filter((stronger) => holds(stronger.wall));
   if (alone.length > 0 || !board || staked.length === 0) return alone;

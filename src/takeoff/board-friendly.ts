@@ -5,7 +5,7 @@ import { INCH } from "../units/length.ts";
 import { bedQuantities } from "./bed-quantities.ts";
 import { boardsOnSale, plannedCuts } from "./buy-boards.ts";
 import { quickCost } from "./cutting/quick-cost.ts";
-import { frameParts } from "./frame-parts.ts";
+import { type FrameParts, frameParts } from "./frame-parts.ts";
 import { remembered } from "./remembered.ts";
 import { type Settings, settingsOf } from "./settings.ts";
 import { wallSides } from "./sides.ts";
@@ -39,13 +39,14 @@ const MOST_TRIES = 3;
 const MOST_LENGTHS = 28;
 
 /**
- * The nearest smaller size of a rectangular bed of boards that saves money, or null where there is none within 3 in.
+ * The nearest smaller size of a rectangular bed of boards that saves money, or null where there is none within 3 in
+ * and for a bed that stands already.
  *
  * The case that everybody meets: three 8 ft boards make a 4 x 8 ft frame only if the saw takes nothing; ends of
  * 47 15/16 in make it true.
  */
 export function boardFriendlySize(garden: Garden, bed: Bed): BoardFriendly | null {
-  if (!isOfBoards(bed)) return null;
+  if (!isOfBoards(bed) || bed.already !== null) return null;
   const settings = settingsOf(garden);
   const kind = kindOf(garden, bed, settings);
   const alike = kind.beds.filter((item) => isAlike(item, bed));
@@ -82,8 +83,15 @@ function kindOf(garden: Garden, bed: BoardBed, settings: Settings): BoardKind {
   return kind;
 }
 
-const piecesOf = (bed: Bed, settings: Settings): readonly Piece[] =>
-  bedQuantities(bed, settings).frame?.pieces ?? [];
+const piecesOf = (bed: Bed, settings: Settings): readonly Piece[] => {
+  const { frame } = bedQuantities(bed, settings);
+  return frame && bed.wall.made === "boards" ? fromBoard(frame, bed.wall.board) : [];
+};
+
+/** All that is sawn from the boards of the wall: its sides, and its rail if that is of the same board. */
+const fromBoard = ({ pieces, rail }: FrameParts, board: string): readonly Piece[] =>
+  rail?.board === board ? [...pieces, ...rail.pieces] : pieces;
+
 const pieceKey = ({ length, count }: Piece): string => `${length}x${count}`;
 
 const friendlier = remembered(
@@ -146,6 +154,8 @@ const isAlike = (bed: Bed, other: BoardBed): boolean =>
   isSameBoard(bed, other) &&
   bed.wall.courses === other.wall.courses &&
   bed.wall.corner === other.wall.corner &&
+  bed.wall.capRail === other.wall.capRail &&
+  bed.already === null &&
   bed.legs === other.legs &&
   Math.abs(bed.shape.width - other.shape.width) < 0.01 &&
   Math.abs(bed.shape.length - other.shape.length) < 0.01;
@@ -156,7 +166,10 @@ const worthwhile = (saved: number, stock: readonly Stock[]): boolean =>
 /** Boards of so many beds of this shape. The labels matter to nobody here. */
 function piecesFor(bed: BoardBed, shape: Rectangle, beds: number, settings: Settings): Piece[] {
   const parts = frameParts({ ...bed, shape }, bed.wall, "", settings);
-  return (parts?.pieces ?? []).map(({ length, count }) => ({ length, count: count * beds }));
+  return (parts ? fromBoard(parts, bed.wall.board) : []).map(({ length, count }) => ({
+    length,
+    count: count * beds,
+  }));
 }
 
 /**

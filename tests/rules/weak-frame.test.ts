@@ -58,6 +58,13 @@ testRule(weakFrame, {
       grade: "must",
       waysOut: ["Use 5/4x6 boards and stakes"],
     },
+    "the same, standing already: its boards are not changed for others": {
+      garden: gardenOf({ ...framed({ board: "1x6", courses: 4 }), already: { courses: 4, soilDepth: 300 } }),
+      measured: [296.7],
+      within: 3,
+      grade: "must",
+      waysOut: 0,
+    },
     "stakes set too far apart by the gardener": {
       garden: gardenWith({ limits: { stakeEvery: 96 * INCH } }, framed({ courses: 4, bracing: "stakes" })),
       measured: [37.09],

@@ -7,6 +7,7 @@ import {
   costOf,
   emptyGarden,
   INCH,
+  type Item,
   itemId,
   layeringSavings,
   TIMBERS,
@@ -91,7 +92,7 @@ describe("the total", () => {
 });
 
 describe("edging", () => {
-  const edged = (...items: Parameters<typeof gardenOf>) =>
+  const edged = (...items: readonly Item[]) =>
     takeoff(gardenWith({ units: "metric" }, ...items)).lines.filter(({ part }) => part === "edging");
   const way = (changes = {}) =>
     path("way", { from: [0, 0], to: [6000, 0], width: 900, depth: 0, edging: "metal", ...changes });
@@ -319,7 +320,7 @@ describe("carrying", () => {
 });
 
 describe("mesh under a bed on two grounds", () => {
-  const meshed = (...items: Parameters<typeof gardenOf>) =>
+  const meshed = (...items: readonly Item[]) =>
     takeoff(gardenOf(...items)).lines.find(({ key }) => key.startsWith("mesh"));
   const drawn = bed("b", { ...fourByEight, bottom: { mesh: { opening: 12.7 } } });
 
@@ -333,7 +334,7 @@ describe("mesh under a bed on two grounds", () => {
   });
 
   it("is laid whole on a patch that is no harder than the yard, and where the patch lies elsewhere", () => {
-    const soft = ground("p", { x: -500, y: 48 * INCH, w: 3000, h: 3000, cover: "gravel" });
+    const soft = ground("p", { x: -500, y: 48 * INCH, w: 3000, h: 3000, cover: "loose-gravel" });
     const far = ground("p", { x: 9000, y: 0, w: 3000, h: 3000, cover: "paving" });
     expect(meshed(soft, drawn)?.cost).toBe(meshed(drawn)?.cost);
     expect(meshed(far, drawn)?.cost).toBe(meshed(drawn)?.cost);
