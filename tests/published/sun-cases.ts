@@ -77,6 +77,14 @@ interface Sections {
     eq34_avg_h: number;
     ae_avg_h: number;
   }>;
+  readonly sun_definitions: Cases<{
+    readonly term: string;
+    readonly source: string;
+    readonly hours?: readonly [number, number];
+    readonly hours_min?: number;
+    readonly hours_max?: number;
+    readonly split_allowed?: boolean;
+  }>;
   readonly season: Cases<{ hemisphere?: "north" | "south"; from?: string; to?: string }>;
 }
 interface Cases<Row> {
@@ -90,6 +98,7 @@ const read = JSON.parse(readFileSync(file, "utf8")) as {
 };
 
 export const SUN = read.sections;
+export const SUN_SECTIONS = Object.keys(read.sections);
 
 /** @throws Error for a tolerance the file does not give */
 export function tolerance(name: string): number {

@@ -4,7 +4,7 @@ import { shadowOf } from "../../src/sun/shadow.ts";
 import { block } from "../../src/sun/solid.ts";
 import { sunHours } from "../../src/sun/sun-hours.ts";
 import { shadowPerHeight } from "../../src/sun/sunward.ts";
-import { gardenWith, wall } from "../helpers/garden-of.ts";
+import { gardenWith, shed, wall } from "../helpers/garden-of.ts";
 import { SUN, tolerance } from "./sun-cases.ts";
 
 /** The cases' unit of length on the plan, mm: small, so that a wall across all a garden may hold is as good as endless. */
@@ -70,6 +70,60 @@ describe("direct sun behind a wall with ends (astronomy-engine 2.1.19)", () => {
     const { lat, date, d, h, x1_east, x2_east } = row;
     const hours = hoursAt(lat, date, 0, southern(d, h, x1_east * UNIT, x2_east * UNIT));
     expect(Math.abs(hours - row.direct_sun_hours)).toBeLessThanOrEqual(tolerance("direct_sun_hours_1min"));
+  });
+});
+
+describe("direct sun behind an endless wall, as the high edge of a lean-to and as a skyline", () => {
+  const southWalls = SUN.direct_sun.cases.filter(({ wall_side }) => wall_side === "S");
+
+  /** A lean-to as wide as the wall is endless, its high side towards the spot or away from it. */
+  const leanTo = (d: number, h: number, roofFalls: "up" | "down", depth: number, eaves: number) =>
+    shed("lean-to", {
+      shape: { type: "rectangle", width: 2 * FAR, length: depth },
+      at: [0, d * UNIT + depth / 2],
+      height: eaves,
+      roof: "single-pitch",
+      roofRise: h * UNIT - eaves,
+      roofFalls,
+    });
+
+  it.each(southWalls)("$id: a lean-to with its high edge there shades as the wall does", (row) => {
+    // What lies behind the high edge is lower, and hidden by it.
+    const hours = hoursAt(row.lat, row.date, 0, leanTo(row.d, row.h, "down", 30, (row.h * UNIT) / 2));
+    expect(Math.abs(hours - row.direct_sun_hours)).toBeLessThanOrEqual(toleranceFor(row));
+  });
+
+  const withRoom = southWalls.filter(({ d }) => d > 1);
+  it.each(withRoom)(
+    "$id: a lean-to that rises away from it, steeper than the sun comes over it, too",
+    (row) => {
+      // Its eaves are a hair above the ground and its high edge lies where the wall's was: the slope between shades nothing more.
+      const depth = row.d * UNIT - UNIT;
+      const roof = shed("lean-to", {
+        shape: { type: "rectangle", width: 2 * FAR, length: depth },
+        at: [0, row.d * UNIT - depth / 2],
+        height: THIN,
+        roof: "single-pitch",
+        roofRise: row.h * UNIT - THIN,
+        roofFalls: "up",
+      });
+      const hours = hoursAt(row.lat, row.date, 0, roof);
+      expect(Math.abs(hours - row.direct_sun_hours)).toBeLessThanOrEqual(toleranceFor(row));
+    },
+  );
+
+  it.each(southWalls)("$id: so does a skyline as high as the wall looks in every direction", (row) => {
+    const { lat, date, h, d } = row;
+    // An endless wall looks atan(h cos(off south) / d) high; beyond east and west it is not there.
+    const skyline = Array.from({ length: 73 }, (_, i) => {
+      const azimuth = (360 * i) / 72;
+      const across = -Math.cos((azimuth * Math.PI) / 180);
+      return { azimuth, altitude: across > 0 ? (Math.atan((h * across) / d) * 180) / Math.PI : 0 };
+    });
+    const garden = gardenWith({ yard: plot, site: { latitude: lat, longitude: 0, north: 0, skyline } });
+    const { hours } = sunHours(garden, { days: [date], step: 1, cell: UNIT }).yard;
+    // Straight lines every 5 degrees lie up to 0.1 degree under the curve, as well as they follow it.
+    expect(Math.abs(hours[0]! - row.direct_sun_hours)).toBeLessThanOrEqual(toleranceFor(row) + 0.05);
   });
 });
 
