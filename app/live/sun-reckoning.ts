@@ -7,7 +7,7 @@ import { provideSunQuestions } from "./sun-questions.ts";
 import { hoursUnderHand } from "./sun-under-hand.ts";
 
 /** The hand rests when nothing has changed for so long; it may still hold what it drags. */
-const REST_MS = 250;
+const REST_MS = 150;
 
 /**
  * Keeps `useSun` up with the garden on the screen until it is stopped, which clears the map.

@@ -3,7 +3,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import type { BedSoil } from "./bed-soil.ts";
 import { LightCounters } from "./bit-counter.ts";
 import type { Caster } from "./casters.ts";
-import { bitCount, wordsInRow } from "./cells.ts";
+import { bitCount, type Mask, wordsInRow } from "./cells.ts";
 import type { Instant } from "./instants.ts";
 import { countOf } from "./light-field.ts";
 import type { SunSettings } from "./options.ts";
@@ -56,36 +56,14 @@ export function bedLight(
       last = Math.max(last, raster.lastRow);
     }
     if (casting.length === 0) return;
-    const from = first * words;
-    const to = (last + 1) * words;
-    const groups = new Map<string | number, Group>();
-    const [only, another] = casting;
-    const alone = only && !another ? { over: casting, light: lightOf(only, instant), cells: 0 } : null;
-    if (alone) groups.set(0, alone);
-    for (let word = from; word < to; word++) {
-      if (alone) {
-        const bits = soil[word]! & only!.mask[word]!;
-        if (bits === 0) continue;
-        losses.of(1 - alone.light).add(word, bits);
-        alone.cells += bitCount(bits);
-        continue;
-      }
-      let shaded = 0;
-      for (let i = 0; i < casting.length; i++) shaded |= casting[i]!.mask[word]!;
-      let left = soil[word]! & shaded;
-      while (left !== 0) {
-        const { group, bits } = alike(casting, word, left, groups, instant);
-        losses.of(1 - group.light).add(word, bits);
-        group.cells += bitCount(bits);
-        left ^= bits;
-      }
+    const span = { casting, instant, from: first * words, to: (last + 1) * words };
+    const groups = casting.length === 1 ? underOne(span, soil, losses) : underMany(span, soil, losses);
+    for (const { over, light, cells: shaded } of groups) {
+      const share = shaded / soilCells;
+      shares[look]! -= share * (1 - light);
+      costs.count(over, instant, look, light, share);
     }
-    for (const group of groups.values()) {
-      const share = group.cells / soilCells;
-      shares[look]! -= share * (1 - group.light);
-      costs.count(group.over, instant, look, group.light, share);
-    }
-    for (const { mask } of casting) mask.fill(0, from, to);
+    for (const { mask } of casting) mask.fill(0, span.from, span.to);
   });
   const taken = losses.totals(cells);
   return {
@@ -101,6 +79,45 @@ interface Group {
   readonly over: readonly StandingPart[];
   readonly light: number;
   cells: number;
+}
+
+/** The parts whose shadows fall at one look, and the words of their masks that hold them. */
+interface Span {
+  readonly casting: readonly StandingPart[];
+  readonly instant: Instant;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Most shadows fall on a bed alone: no cell has to be asked what else it lies under. */
+function underOne({ casting, instant, from, to }: Span, soil: Mask, losses: LightCounters): Group[] {
+  const { mask } = casting[0]!;
+  const light = lightOf(casting[0]!, instant);
+  const counter = losses.of(1 - light);
+  let cells = 0;
+  for (let word = from; word < to; word++) {
+    const bits = soil[word]! & mask[word]!;
+    if (bits === 0) continue;
+    counter.add(word, bits);
+    cells += bitCount(bits);
+  }
+  return cells > 0 ? [{ over: casting, light, cells }] : [];
+}
+
+function underMany({ casting, instant, from, to }: Span, soil: Mask, losses: LightCounters): Iterable<Group> {
+  const groups = new Map<string | number, Group>();
+  for (let word = from; word < to; word++) {
+    let shaded = 0;
+    for (let i = 0; i < casting.length; i++) shaded |= casting[i]!.mask[word]!;
+    let left = soil[word]! & shaded;
+    while (left !== 0) {
+      const { group, bits } = alike(casting, word, left, groups, instant);
+      losses.of(1 - group.light).add(word, bits);
+      group.cells += bitCount(bits);
+      left ^= bits;
+    }
+  }
+  return groups.values();
 }
 
 /** More parts than a whole number can tell apart by its binary digits. */
@@ -155,22 +172,28 @@ class Costs {
 
   /** Cells that are a share of the bed and lie under the same parts. */
   count(over: readonly StandingPart[], instant: Instant, look: number, light: number, share: number): void {
+    const [only, another] = over;
+    if (only && !another) {
+      this.#add(only.id, look, share * (1 - light), share * (1 - light));
+      return;
+    }
     over.forEach(({ id }, i) => {
       if (over.findIndex((part) => part.id === id) !== i) return;
       const alone = lightThrough(over, instant, id);
-      const own = lightThrough(
-        over.filter((part) => part.id === id),
-        instant,
-        null,
-      );
-      this.#lost.set(id, (this.#lost.get(id) ?? 0) + share * (alone - light));
-      let taken = this.taken.get(id);
-      if (!taken) {
-        taken = new Float64Array(this.#instants.length);
-        this.taken.set(id, taken);
-      }
-      taken[look]! += share * (1 - own);
+      const ownParts = over.filter((part) => part.id === id);
+      const own = lightThrough(ownParts, instant, null);
+      this.#add(id, look, share * (alone - light), share * (1 - own));
     });
+  }
+
+  #add(id: ItemId, look: number, lost: number, share: number): void {
+    this.#lost.set(id, (this.#lost.get(id) ?? 0) + lost);
+    let taken = this.taken.get(id);
+    if (!taken) {
+      taken = new Float64Array(this.#instants.length);
+      this.taken.set(id, taken);
+    }
+    taken[look]! += share;
   }
 
   shade(): Shade[] {

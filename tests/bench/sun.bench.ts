@@ -1,4 +1,8 @@
+import { deltaOf } from "../../app/live/delta.ts";
+import { createSunAnswers } from "../../app/workers/sun-answers.ts";
 import { type Garden, itemId } from "../../src/index.ts";
+import { bedMonths } from "../../src/sun/bed-months.ts";
+import { bedPlane, hoursOn } from "../../src/sun/bed-plane.ts";
 import { bedSoil } from "../../src/sun/bed-soil.ts";
 import { cellMiddle } from "../../src/sun/cells.ts";
 import { SUN_LIVE, SUN_SETTLED, type SunOptions } from "../../src/sun/options.ts";
@@ -50,6 +54,9 @@ export function run(): BenchRow[] {
     },
     ...["house", "shed", "fence", "tree-1", "bed-1"].map((id) => dragged(scene, garden, id, naiveMs)),
     settled(scene, garden),
+    ...asTheWorkerAnswers(scene, garden),
+    underHand(scene, garden),
+    months(scene, garden),
     ...growth(),
   ];
 }
@@ -80,6 +87,66 @@ function settled(scene: string, garden: Garden): BenchRow {
     referenceMs: null,
     bar: "within 1 s",
     ok: productMs <= 1000,
+  };
+}
+
+/** What the page waits for while a shading thing is dragged: from the hand's taking hold, and once it rests. */
+function asTheWorkerAnswers(scene: string, garden: Garden): BenchRow[] {
+  const first: number[] = [];
+  const next: number[] = [];
+  const closer: number[] = [];
+  for (let round = 0; round < 9; round++) {
+    const answers = createSunAnswers();
+    answers.hours(deltaOf(null, garden), "live");
+    const at = (step: number) => withMoved(garden, "shed", [50 * step, 30 * (round + step)]);
+    first.push(timed(() => answers.hours(deltaOf(garden, at(1)), "following")));
+    next.push(timed(() => answers.hours(deltaOf(at(1), at(2)), "following")));
+    closer.push(timed(() => answers.hours(deltaOf(at(2), at(3)), "settled")));
+  }
+  const row = (what: string, times: readonly number[], most: number): BenchRow => ({
+    scene,
+    what: `from the worker, shed dragged: ${what}`,
+    productMs: median(times),
+    referenceMs: null,
+    bar: `within ${most} ms`,
+    ok: median(times) <= most,
+  });
+  return [
+    row("the first move, taken hold of", first, 100),
+    row("each move after it", next, 100),
+    row("a closer look when it rests", closer, 500),
+  ];
+}
+
+/** A bed under the hand: its hours in the frame, off a plane that was asked for when it was taken hold of. */
+function underHand(scene: string, garden: Garden): BenchRow {
+  const plane = bedPlane(garden, itemId("bed-1"))!;
+  const beds = Array.from({ length: 400 }, (_, i) => {
+    const moved = withMoved(garden, "bed-1", [i, 2 * i]).items.find(({ id }) => id === "bed-1");
+    if (moved?.kind !== "bed") throw new Error("bed-1 is no bed");
+    return moved;
+  });
+  const productMs = medianOf(9, () => beds.map((bed) => hoursOn(plane, bed))) / beds.length;
+  return {
+    scene,
+    what: "hours of a bed under the hand",
+    productMs,
+    referenceMs: null,
+    bar: "within 1 ms of a frame",
+    ok: productMs <= 1,
+  };
+}
+
+/** A bar of the day for each month of the year. */
+function months(scene: string, garden: Garden): BenchRow {
+  const productMs = medianOf(9, () => bedMonths(garden, itemId("bed-1")));
+  return {
+    scene,
+    what: "a bed's day, month by month",
+    productMs,
+    referenceMs: null,
+    bar: "within 100 ms",
+    ok: productMs <= 100,
   };
 }
 
