@@ -16,8 +16,8 @@ const SECOND_CHANCES = 2;
  * Keeps `useFindings` up with the garden on the screen.
  *
  * Each change gets a glance in the very next frame, while that fits its share of one, and a closer look from a worker
- * as soon as the worker is free; ways out are looked for once the hand lets go. Of a garden too large for glances in
- * the frame, the worker does those too. No pointer move waits for any of it.
+ * as soon as the worker is free. The sun is asked about when a dragging hand rests, and ways out are looked for once it
+ * lets go. Of a garden too large for glances in the frame, the worker does those too. No pointer move waits for any of it.
  */
 export function startAnalysis(editor: Editor): () => void {
   let frame = 0;
@@ -61,7 +61,7 @@ export function startAnalysis(editor: Editor): () => void {
     const garden = draft ?? committed;
     const known = useFindings.getState();
     if (garden === known.of && (known.settled || draft)) return;
-    const depths: Depth[] = draft ? ["look"] : ["look", "whole"];
+    const depths: Depth[] = draft ? ["look", "reading"] : ["look", "whole"];
     if (garden !== known.of) {
       if (inFrame()) glance(garden);
       else depths.unshift("glance");
