@@ -3,7 +3,7 @@ import { type Board, createBoard, unkeptGarden } from "./keeping/board.ts";
 import { createDatabaseShelf } from "./keeping/database.ts";
 import { firstGarden } from "./keeping/first-garden.ts";
 import { createGardens } from "./keeping/gardens.ts";
-import { createKeeper } from "./keeping/keeper.ts";
+import { createKeeper, type Keeper } from "./keeping/keeper.ts";
 import { setDown, takeUp } from "./keeping/last-moment.ts";
 import { lastOpen, rememberOpen } from "./keeping/last-open.ts";
 import { provideGardens } from "./keeping/page-gardens.ts";
@@ -31,7 +31,7 @@ export async function boot(): Promise<void> {
   const board = createBoard(useEditor, shelf, keeper, makeTabs, world);
   provideGardens(createGardens(useEditor, shelf, keeper, board, world.newId));
 
-  await layFirst(shelf, board);
+  await layFirst(shelf, board, keeper);
   useKeeping.subscribe(({ gardenId }) => rememberOpen(gardenId));
   askForPersistence(navigator.storage);
 
@@ -56,12 +56,13 @@ export async function boot(): Promise<void> {
 }
 
 /** What cannot be kept is said before anything is done that could be lost. */
-async function layFirst(shelf: Shelf, board: Board): Promise<void> {
+async function layFirst(shelf: Shelf, board: Board, keeper: Keeper): Promise<void> {
   try {
-    await takeUp(shelf);
-    const { laid, setAside } = await firstGarden(shelf, lastOpen());
+    const left = await takeUp(shelf);
+    const { laid, setAside } = await firstGarden(shelf, lastOpen(), left);
     await board.lay(laid);
     useKeeping.setState({ setAside });
+    if (left) await keeper.keepNow();
   } catch (error) {
     await board.lay(unkeptGarden(EXAMPLES[0].garden));
     useKeeping.setState({ keeping: { state: "not-kept", reason: reasonOf(error) } });

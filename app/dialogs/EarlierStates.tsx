@@ -6,12 +6,14 @@ import "./earlier-states.css";
 interface Props {
   /** Name of the garden, for those who cannot see under which row the list stands. */
   readonly name: string;
+  /** The state that is on the board; null if none is. */
+  readonly now: number | null;
   readonly load: () => Promise<readonly EarlierState[]>;
   readonly onGoBack: (at: number) => void;
 }
 
 /** A garden as it was, by day and time, latest first; each can be gone back to. */
-export function EarlierStates({ name, load, onGoBack }: Props) {
+export function EarlierStates({ name, now, load, onGoBack }: Props) {
   const [states, setStates] = useState<readonly EarlierState[] | null>(null);
   useEffect(() => {
     let wanted = true;
@@ -35,14 +37,18 @@ export function EarlierStates({ name, load, onGoBack }: Props) {
                 <span>
                   {label || "As it was opened"} <span className="quiet">· {plural(beds, "bed")}</span>
                 </span>
-                <button
-                  type="button"
-                  className="button small"
-                  onClick={() => onGoBack(at)}
-                  aria-label={`Go back to ${clock(at)}, ${label || "as it was opened"}`}
-                >
-                  Go back
-                </button>
+                {at === now ? (
+                  <span className="quiet">on the board</span>
+                ) : (
+                  <button
+                    type="button"
+                    className="button small"
+                    onClick={() => onGoBack(at)}
+                    aria-label={`Go back to ${clock(at)}, ${label || "as it was opened"}`}
+                  >
+                    Go back
+                  </button>
+                )}
               </li>
             ))}
           </ul>

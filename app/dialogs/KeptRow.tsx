@@ -26,12 +26,12 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, 
       <div>
         <strong>{name}</strong>
         <span className="quiet">
-          {problem ? "set aside" : plural(garden.beds, "bed")}
+          {problem ? "set aside, whole" : plural(garden.beds, "bed")}
           {" · "}
           {new Date(garden.changed).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })}
           {onBoard ? " · on the board" : ""}
         </span>
-        {problem ? <p className="field-problem">{problem}</p> : null}
+        {problem ? <p className="field-problem">Could not be opened: {problem}.</p> : null}
       </div>
       <div className="button-row">
         {problem ? (
@@ -73,7 +73,9 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, 
           </button>
         )}
       </div>
-      {showsEarlier ? <EarlierStates name={name} load={load} onGoBack={onGoBack} /> : null}
+      {showsEarlier ? (
+        <EarlierStates name={name} now={onBoard ? garden.changed : null} load={load} onGoBack={onGoBack} />
+      ) : null}
     </li>
   );
 }

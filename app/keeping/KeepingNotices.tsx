@@ -85,8 +85,8 @@ function SetAsideNotice() {
   );
   return (
     <Notice urgent doings={doings}>
-      <strong>{setAside.name || "A garden without a name"}</strong> is set aside, whole as it was kept.{" "}
-      {setAside.problem} Gardens has its file and its earlier states.
+      <strong>{setAside.name || "A garden without a name"}</strong> is set aside, whole: {setAside.problem}.
+      Its file and its earlier states are under Gardens.
     </Notice>
   );
 }

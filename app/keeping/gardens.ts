@@ -4,7 +4,7 @@ import { type Board, type Laid, laidOut, unkeptGarden } from "./board.ts";
 import { sharingWith, unpackedText } from "./earlier-states.ts";
 import { offerFile } from "./file.ts";
 import type { Keeper } from "./keeper.ts";
-import { asSentence, tryRead } from "./read-text.ts";
+import { tryRead } from "./read-text.ts";
 import { reasonOf } from "./reason-of.ts";
 import type { Shelf } from "./shelf.ts";
 import type { StoredGarden } from "./stored.ts";
@@ -58,7 +58,7 @@ export function createGardens(
 
   const open = async (found: StoredGarden): Promise<Outcome> => {
     const read = tryRead(found.text);
-    if (!read.ok) return refused(`${found.name} can't be opened: ${read.reason}`);
+    if (!read.ok) return refused(`${found.name} can’t be opened: ${read.reason}.`);
     return putOnBoard(await laidOut(shelf, found));
   };
 
@@ -105,8 +105,8 @@ export function createGardens(
       }),
     async openFromFile(file) {
       const failed = (reason: string) =>
-        refused(`${file.name} was not opened: ${reason} The garden on the board is as it was.`);
-      if (file.size > LARGEST_FILE) return failed("it is too large to be a garden.");
+        refused(`${file.name} was not opened: ${reason}. The garden on the board is as it was.`);
+      if (file.size > LARGEST_FILE) return failed("it is too large to be a garden");
       const read = tryRead(await file.text());
       return read.ok ? keepAsNew(read.garden) : failed(read.reason);
     },
@@ -122,7 +122,7 @@ export function createGardens(
         const state = (await shelf.states(id)).find((one) => one.at === at);
         if (!state) return refused("That state is no longer kept.");
         const read = tryRead(await unpackedText(state));
-        if (!read.ok) return refused(`That state can't be read: ${asSentence(read.reason)}`);
+        if (!read.ok) return refused(`That state can’t be read: ${read.reason}.`);
         if (useKeeping.getState().gardenId !== id) {
           const found = await shelf.get(id);
           const opened = found ? await open(found) : refused(GONE);

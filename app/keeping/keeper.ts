@@ -99,6 +99,7 @@ export function createKeeper(editor: Editor, shelf: Shelf, { now, newId, onKept 
       }
     } catch (error) {
       if (stay !== board) return false;
+      stay.unkeptSince ??= changed;
       useKeeping.setState({ keeping: { state: "not-kept", reason: reasonOf(error) } });
       later(TRY_AGAIN_MS);
       return false;
@@ -170,9 +171,9 @@ export function createKeeper(editor: Editor, shelf: Shelf, { now, newId, onKept 
 }
 
 const WITHOUT_HISTORY =
-  "Saved, but this device's storage is nearly full: after a reload there is nothing to undo. Remove gardens you no longer need.";
+  "Saved, but this device’s storage is nearly full: after a reload there is nothing to undo. Remove gardens you no longer need.";
 const WITHOUT_STATES =
-  "Saved, but earlier states are not kept: this device's storage is nearly full. Remove gardens you no longer need.";
+  "Saved, but earlier states are not kept: this device’s storage is nearly full. Remove gardens you no longer need.";
 
 const isFull = (error: unknown): boolean =>
   error instanceof DOMException && error.name === "QuotaExceededError";

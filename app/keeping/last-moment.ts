@@ -18,15 +18,22 @@ export function setDown({ garden, steps }: KeptChange): void {
 
 /**
  * Puts what was set down in the last moment among the kept gardens, and clears it away.
- * @throws what the shelf throws; what was set down then stays
+ * @returns a garden there was no room for, which stays set down; null where all went well
+ * @throws what the shelf throws when it is asked
  */
-export async function takeUp(shelf: Shelf): Promise<void> {
+export async function takeUp(shelf: Shelf): Promise<StoredGarden | null> {
+  let left: StoredGarden | null = null;
   for (const key of keysSetDown()) {
     const change = parsed(localStorage.getItem(key));
     const kept = change && (await shelf.get(change.garden.id));
-    if (change && (!kept || kept.changed <= change.garden.changed)) await shelf.put(change);
-    localStorage.removeItem(key);
+    try {
+      if (change && (!kept || kept.changed <= change.garden.changed)) await shelf.put(change);
+      localStorage.removeItem(key);
+    } catch {
+      left = change?.garden ?? null;
+    }
   }
+  return left;
 }
 
 function keysSetDown(): string[] {

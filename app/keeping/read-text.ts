@@ -4,14 +4,15 @@ export type Read =
   | { readonly ok: true; readonly garden: Garden }
   | { readonly ok: false; readonly reason: string };
 
-/** Reads a garden's text; what is wrong with it comes back as a sentence. */
+/** Reads a garden's text; what is wrong with it comes back in words that go on from a colon. */
 export function tryRead(text: string): Read {
   try {
     return { ok: true, garden: readGardenText(text) };
   } catch (error) {
-    if (error instanceof GardenFileError) return { ok: false, reason: asSentence(error.message) };
+    if (error instanceof GardenFileError) return { ok: false, reason: troubleOf(error) };
     throw error;
   }
 }
 
-export const asSentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+/** What is wrong and where, such as "items[3].shape.width must be above 0", without a full stop. */
+export const troubleOf = ({ path, reason }: GardenFileError): string => (path ? `${path} ${reason}` : reason);

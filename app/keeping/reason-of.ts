@@ -10,7 +10,7 @@ export function reasonOf(error: unknown): string {
   }
   switch (error instanceof DOMException ? error.name : "") {
     case "QuotaExceededError":
-      return "This device's storage is full. Save the garden to a file, or remove gardens you no longer need.";
+      return "This device’s storage is full. Save the garden to a file, or remove gardens you no longer need.";
     case "VersionError":
       return "The gardens here were kept by a newer Bedwright. Reload the page to get it.";
     case "SecurityError":

@@ -7,7 +7,7 @@ export interface KeptGarden {
   /** When it was last changed, milliseconds since 1970. */
   readonly changed: number;
   readonly beds: number;
-  /** Why it could not be read, as a sentence; it is then set aside whole, to be saved as a file. */
+  /** Why it could not be read, in words that go on from a colon; it is then set aside whole, to be saved as a file. */
   readonly problem: string | null;
 }
 

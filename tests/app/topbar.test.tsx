@@ -141,7 +141,7 @@ describe("the page's keys", () => {
 describe("the Gardens dialog", () => {
   const kept: KeptGarden[] = [
     { id: "one", name: "Wren Hill", changed: 1_790_000_000_000, beds: 7, problem: null },
-    { id: "two", name: "Old file", changed: 1_780_000_000_000, beds: 0, problem: "It is not JSON." },
+    { id: "two", name: "Old file", changed: 1_780_000_000_000, beds: 0, problem: "it is not JSON" },
   ];
   const ok = { ok: true as const, garden: gardenOf() };
 

@@ -163,7 +163,7 @@ test("a full disk is said at once, stays said, and the garden can be saved to a 
   await session.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
   await nudge(planner, "Squash");
   const notice = page.getByRole("alert");
-  await expect(notice).toContainText("Not saved. This device's storage is full.");
+  await expect(notice).toContainText("Not saved. This device’s storage is full.");
   await expect(page.locator(".kept-line")).toHaveText("Not saved");
   const downloading = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save to a file" }).click();
@@ -234,7 +234,7 @@ for (const { what, text, problem } of SPOILT) {
     await planner.ready();
 
     const notice = page.getByRole("alert");
-    await expect(notice).toContainText("is set aside, whole as it was kept");
+    await expect(notice).toContainText("is set aside, whole");
     await expect(notice).toContainText(problem);
     await nudge(planner, "Beans");
     await planner.kept();

@@ -167,7 +167,7 @@ describe("random editing", () => {
         while (editor.getState().future.length > 0) editor.getState().redo();
         expect(textOf(editor.getState().garden)).toBe(told.texts.at(-1));
       },
-      60_000 + STEPS * 100,
+      60_000 + STEPS * 600,
     );
   });
 });
