@@ -136,7 +136,7 @@ function laidFrom(
 }
 
 /** Sizes of sheet that are tried both ways. */
-const MOST_TURNED = 8;
+const MOST_TURNED = 4;
 
 const sizeOf = ({ extent: [width, length] }: Laid): string => `${width.toFixed(2)}x${length.toFixed(2)}`;
 

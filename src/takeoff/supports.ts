@@ -1,4 +1,5 @@
 import type { Bed, BedWall } from "../garden/kinds/bed.ts";
+import { formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH, type Units } from "../units/length.ts";
 import { counted } from "./purchase.ts";
@@ -36,6 +37,9 @@ const STAKE_LENGTHS = {
   metric: [600, 900, 1200, 1500],
 } as const;
 
+/** Corner posts are square: 3½ in, 75 mm. */
+const POST = { us: 3.5 * INCH, metric: 75 } as const;
+
 const NONE: Support = { count: 0, length: 0, why: null };
 
 /**
@@ -51,12 +55,12 @@ export function postsOf(
   const inCorners = wall.cornerPosts || raised || bed.legs !== null ? corners : 0;
   const count = inCorners + joints;
   if (count === 0) return NONE;
+  const inSoil = (count * POST[units] ** 2 * Math.max(0, height - bed.fill.belowRim)) / 1e6;
   const why = [
-    ...(inCorners > 0
-      ? [raised ? `${inCorners} in the corners, up both old and new courses` : `${inCorners} in the corners`]
-      : []),
+    ...(inCorners > 0 ? [`${inCorners} in the corners${raised ? ", up both old and new courses" : ""}`] : []),
     ...(joints > 0 ? [`${joints} where boards are joined end to end`] : []),
     ...(bed.legs === null ? [] : [`${formatShort(bed.legs, units)} of leg below the box`]),
+    `inside, where they take ${formatVolume(inSoil, units)} of the soil, which the fill does not count off`,
   ].join(", ");
   return { count, length: height + (bed.legs ?? 0), why };
 }

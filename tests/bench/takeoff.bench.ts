@@ -8,7 +8,7 @@ import type { BenchRow } from "./row.ts";
  * What a takeoff costs while one bed is moved and while one is resized: of a garden whose beds come in the dozen
  * sizes that real ones do. There is no outside reference for it; the bar is its share of a frame.
  */
-const BARS = { move: 2, resize: 16, rule: 2, cut: 16 } as const;
+const BARS = { move: 4, resize: 16, rule: 2, cut: 16 } as const;
 const ROUNDS = 41;
 
 function gardenOfBeds(count: number): Garden {

@@ -32,7 +32,11 @@ describe("corners of a frame", () => {
   it("without posts are screwed board into end: one end a corner and course, by longer screws", () => {
     const posted = oneBed({ ...fourByEight, wall: { ...boards, bracing: "none" } });
     const bare = oneBed({ ...fourByEight, wall: { ...boards, bracing: "none", cornerPosts: false } });
-    expect(posted).toMatchObject({ posts: 4, screws: 2 * 4 * 2 * 2, postsWhy: "4 in the corners" });
+    expect(posted).toMatchObject({ posts: 4, screws: 2 * 4 * 2 * 2 });
+    // Four posts of 3½ x 3½ in, 11 in high: 539 in³, 0.312 ft³.
+    expect(posted.postsWhy).toBe(
+      "4 in the corners, inside, where they take 0.31 ft³ of the soil, which the fill does not count off",
+    );
     expect(bare).toMatchObject({ posts: 0, screws: 2 * 4 * 2, postsWhy: null });
     const garden = gardenOf(bed("b", { ...fourByEight, wall: { ...boards, cornerPosts: false } }));
     // 1½ in of board and 2½ in of end grain.

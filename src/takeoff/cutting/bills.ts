@@ -50,9 +50,14 @@ export class Bills {
     this.#steps = Math.ceil(upTo / this.#unit) + 1;
   }
 
+  /** The tables tell every cost apart. */
+  get exact(): boolean {
+    return this.#lost === 0;
+  }
+
   /** The least that a bill can cost which costs `cost` or more; `cost` itself where prices are too fine to say. */
   atLeast(cost: number): number {
-    if (this.#lost > 0) return cost;
+    if (!this.exact) return cost;
     const nothing = this.#main.map(() => 0);
     let at = Math.max(0, Math.ceil(cost / this.#unit - 1e-6));
     while (at < this.#steps && !this.#leads(0, at, at, nothing)) at++;

@@ -55,8 +55,10 @@ export function searched(job: Job, relaxed: Relaxed, start: Plan, effort: Effort
   let fitsLeft = effort.fits;
   let bound = Math.min(start.cost, bills.atLeast(relaxed.bound));
   let width = start.cost - bound;
+  // Costs too fine for the tables make a search long, and seldom worth while in a moment.
+  const most = bills.exact || effort.looks > 0 ? effort.listings : 0;
 
-  for (let listings = effort.listings; bound < start.cost - 1e-9 && listings > 0; listings--) {
+  for (let listings = most; bound < start.cost - 1e-9 && listings > 0; listings--) {
     const below = Math.min(start.cost, bound + width);
     const listed = bills.between(bound, below, requirements, effort.bills);
     if (!listed) {
