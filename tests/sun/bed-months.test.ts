@@ -19,6 +19,19 @@ const east = house("house", { x: 2000, y: -6000, w: 5000, h: 12_000, height: 500
 
 const monthOf = (garden: Garden, month: number) => bedMonths(garden, id)[month - 1]!;
 
+/** When the house has let go of half of the bed, minute for minute. */
+function clearsAt(garden: Garden, day: string): number {
+  const { soil } = bedShade(garden, id, { days: [day] })!;
+  const isShort = (minutes: number) => {
+    const sun = sunPosition(instantAt(denver, day, minutes), denver.latitude, denver.longitude);
+    const [altitude, azimuth] = [(sun.altitude * Math.PI) / 180, (sun.azimuth * Math.PI) / 180];
+    return ((5000 - soil) / Math.tan(altitude)) * Math.sin(azimuth) < 2000;
+  };
+  let minutes = 600;
+  while (!isShort(minutes)) minutes++;
+  return minutes;
+}
+
 describe("bedMonths", () => {
   it("tells sunrise and sunset by the clock, an hour later in summer time", () => {
     const months = bedMonths(gardenWith({ site: denver }, salads), id);
@@ -70,18 +83,19 @@ describe("bedMonths", () => {
     expect(stretches[0]).toMatchObject({ lit: 0, by: "house" });
     // Half of the bed is lit once the shadow of the eaves, h cot(altitude) sin(azimuth) long across the wall, is shorter
     // than the 2 m from the wall to the bed's middle.
-    const { soil } = bedShade(garden, id, { days: ["2026-04-15"] })!;
-    const isShort = (minutes: number) => {
-      const sun = sunPosition(instantAt(denver, "2026-04-15", minutes), denver.latitude, denver.longitude);
-      const [altitude, azimuth] = [(sun.altitude * Math.PI) / 180, (sun.azimuth * Math.PI) / 180];
-      return ((5000 - soil) / Math.tan(altitude)) * Math.sin(azimuth) < 2000;
-    };
-    let clears = 600;
-    while (!isShort(clears)) clears++;
-    // Looked at every 5 minutes, and row by row of cells.
-    expect(Math.abs(spell!.to - clears)).toBeLessThan(6);
+    expect(Math.abs(spell!.to - clearsAt(garden, "2026-04-15"))).toBeLessThan(6);
     const west = { ...east, at: [-4500, 0] as const };
     expect(monthOf(gardenWith({ site: denver }, salads, west), 4).spells[0]).toMatchObject({ when: "from" });
+  });
+
+  it("changes from shade to sun when it does, neither sooner nor later on the mean of the months", () => {
+    const garden = gardenWith({ site: denver }, salads, east);
+    // Sooner would be more light than a look every minute finds, later less.
+    const off = bedMonths(garden, id).map(({ day, stretches }) => {
+      const minutes = stretches.reduce((sum, { from, to, lit }) => sum + lit * (to - from), 0);
+      return minutes - bedShade(garden, id, { days: [day], step: 1 })!.hours * 60;
+    });
+    expect(Math.abs(off.reduce((sum, by) => sum + by, 0) / off.length)).toBeLessThan(1);
   });
 
   it("keeps what lies behind the skyline apart from shade", () => {
