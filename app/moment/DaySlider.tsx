@@ -15,7 +15,12 @@ export function DaySlider() {
   return (
     <div className="moment-slider">
       <label htmlFor={id}>Day</label>
-      <strong>{dayWords(day)}</strong>
+      <span className="moment-value">
+        <button type="button" className="link" onClick={() => setDay(today())}>
+          Today
+        </button>
+        <strong>{dayWords(day)}</strong>
+      </span>
       <span className="moment-track">
         <svg width="100%" height="10" aria-hidden="true">
           <rect width="100%" height="10" />
@@ -33,12 +38,13 @@ export function DaySlider() {
           onChange={(event) => setDay(YEAR_DAYS[Number(event.target.value)] ?? day)}
         />
       </span>
-      <span className="moment-jumps">
+      <span className="moment-turns">
         {TURNS.map(({ on, name }) => (
           <button
             key={on}
             type="button"
             className="link"
+            style={{ left: place(on) }}
             aria-label={`${name}, ${dayWords(on)}`}
             title={name}
             onClick={() => setDay(on)}
@@ -46,9 +52,6 @@ export function DaySlider() {
             {shortDay(on)}
           </button>
         ))}
-        <button type="button" className="link" onClick={() => setDay(today())}>
-          Today
-        </button>
       </span>
     </div>
   );

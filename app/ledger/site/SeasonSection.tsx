@@ -52,14 +52,14 @@ interface OwnProps {
 const OwnDays = ({ season, onCommit }: OwnProps) => (
   <>
     <TypedField
-      label="From"
+      label="First day"
       value={season.from}
       write={writeMonthDay}
       read={readDay}
       onCommit={(from) => onCommit({ ...season, from })}
     />
     <TypedField
-      label="To"
+      label="Last day"
       value={season.to}
       write={writeMonthDay}
       read={readDay}

@@ -14,7 +14,8 @@ const PARTS = ["morning", "midday", "afternoon"] as const;
 export function DayBar({ parts, whole, wanted }: Props) {
   const { morning, midday } = parts;
   const starts = { morning: 0, midday: morning, afternoon: morning + midday };
-  const percent = (hours: number) => `${(100 * hours) / whole}%`;
+  // What is left of nothing by subtraction may lie a hair below it.
+  const percent = (hours: number) => `${(100 * Math.max(0, hours)) / whole}%`;
   return (
     <>
       <svg className="day-bar" width="100%" height="12" aria-hidden="true">

@@ -9,7 +9,9 @@ import { type Contour, contoursOf } from "./sun-contours.ts";
 
 /** Hours a day that have a line. */
 export const LEVELS = [2, 4, 6, 8];
-const DOTS = [1.5, 4];
+const DOTS = [2, 3.5];
+/** The paper that is left free along a line, so that it stays a line on every hatch. */
+const HALO = { width: 4, strength: 0.6 } as const;
 /** A ring smaller than this is a speck, and a line shorter than that has no room for its hours, px. */
 const SPECK = 24;
 const LETTERED = 72;
@@ -40,7 +42,10 @@ export function paintSunLines(pen: Pen, ground: SunGrid, garden: Garden, marks: 
   ctx.beginPath();
   ctx.lineJoin = "round";
   for (const { line } of lines) traceLine(pen, line);
-  rule(pen, { colour: INK.sun, width: 1.5, dash: DOTS });
+  ctx.globalAlpha = HALO.strength;
+  rule(pen, { colour: INK.sheet, width: HALO.width });
+  ctx.globalAlpha = 1;
+  rule(pen, { colour: INK.sun, width: 2, dash: DOTS });
   ctx.restore();
 
   const taken = [...labelBoxes(garden, view), ...marks.map(markBox), ...beyondTheEdge(pen)];

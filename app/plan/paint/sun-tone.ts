@@ -6,7 +6,7 @@ import { toScreen } from "../viewport.ts";
 import { LEVELS } from "./sun-lines.ts";
 
 /** How much denser the tone gets from one line to the next. */
-const STEP = 0.055;
+const STEP = 0.045;
 
 const toned = new WeakMap<SunGrid, HTMLCanvasElement>();
 
