@@ -57,7 +57,7 @@ function drawn(mark: Mark): JSX.Element {
           transform={mark.turn ? `rotate(${round(mark.turn)} ${round(x)} ${round(y)})` : undefined}
           className={mark.halo ? "halo" : undefined}
         >
-          {mark.text}
+          {builtUp(mark.text)}
         </text>
       );
     }
@@ -69,6 +69,9 @@ function drawn(mark: Mark): JSX.Element {
     }
   }
 }
+
+/** Sixteenths and finer have no sign of their own; with the fraction slash the lettering builds them up. */
+const builtUp = (words: string): string => words.replace(/\b(\d{1,2})\/(16|32|64)\b/g, "$1\u2044$2");
 
 function fillOf({ fill }: Extract<Mark, { draw: "line" }>): string {
   if (!fill) return "none";

@@ -7,6 +7,8 @@ export interface Row {
   /** In words, for the outline. */
   readonly words: string;
   draw(x: number, y: number): Mark[];
+  /** The same row in parts that may stand in two columns, their heights adding up to its own; unbroken if not given. */
+  readonly parts?: readonly Row[];
 }
 
 /** A heading with its rows. */
@@ -48,11 +50,12 @@ export function flowed(blocks: readonly Block[], columns: readonly Column[], wid
 
   for (const block of blocks) {
     if (block.rows.length === 0) continue;
-    const start = HEADING_HEIGHT + heightOf(block.rows.slice(0, ROWS_WITH_HEADING));
+    const rows = block.rows.flatMap((row) => row.parts ?? [row]);
+    const start = HEADING_HEIGHT + heightOf(rows.slice(0, ROWS_WITH_HEADING));
     if (column && y + start > column.bottom) nextColumn();
     let heading = block.heading;
     let atTop = true;
-    for (const row of block.rows) {
+    for (const row of rows) {
       if (column && !atTop && y + row.height > column.bottom) {
         nextColumn();
         heading = `${block.heading} (continued)`;
@@ -115,11 +118,32 @@ export function paragraph(
 ): Row {
   const { indent = 0, weight = "normal" } = options;
   const lines = wrapped(words, width - indent, LEAST_PT, weight);
-  return {
-    height: lines.length * LINE + ROW_GAP,
+  return inParts(
     words,
-    draw: (x, y) =>
-      lines.map((line, i) => text(line, x + (i > 0 ? indent : 0), y + BASELINE + i * LINE, { weight })),
+    lines.map(
+      (line, i): Row => ({
+        height: LINE + (i === lines.length - 1 ? ROW_GAP : 0),
+        words: line,
+        draw: (x, y) => [text(line, x + (i > 0 ? indent : 0), y + BASELINE, { weight })],
+      }),
+    ),
+  );
+}
+
+/** One row made of parts, one under the other. */
+function inParts(words: string, parts: readonly Row[]): Row {
+  return {
+    height: heightOf(parts),
+    words,
+    parts,
+    draw: (x, y) => {
+      let top = y;
+      return parts.flatMap((part) => {
+        const marks = part.draw(x, top);
+        top += part.height;
+        return marks;
+      });
+    },
   };
 }
 

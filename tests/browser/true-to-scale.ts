@@ -56,6 +56,6 @@ function statedRatio(text: string): number {
   if (metric !== undefined) return Number(metric);
   const [, inches] = /Drawn at\s+(\S+)\s+in\s+=\s+1\s+ft/.exec(text) ?? [];
   if (inches === undefined) throw new Error("the page does not state its scale");
-  const [over, under] = inches.split("/").map(Number);
+  const [over, under] = inches.split(/[/\u2044]/).map(Number);
   return FOOT / INCH / (FRACTIONS[inches] ?? (over ?? Number.NaN) / (under ?? 1));
 }

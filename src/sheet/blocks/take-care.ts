@@ -34,7 +34,7 @@ export function takeCareBlock({ garden, beds, takeoff, units }: SheetFacts, widt
 /** What can be lifted, and what the fill of the heaviest bed comes to. */
 function liftWords(beds: readonly BedTakeoff[], units: Units): string {
   const heaviest = beds.reduce((most, { weightKg }) => Math.max(most, weightKg), 0);
-  const lift = `Lift bags over ${LIFT[units]} by two.`;
+  const lift = `Two carry what is over ${LIFT[units]}.`;
   return heaviest > 0 ? `${lift} One bed weighs up to ${formatWeight(heaviest, units)} soaked.` : lift;
 }
 

@@ -22,7 +22,7 @@ export function upkeepBlock({ garden, allBeds, takeoff }: SheetFacts, width: num
           width,
         ),
       ),
-      paragraph(`${money(perYear)} a year over ${horizon} years, all of it reckoned in.`, width),
+      paragraph(`${money(perYear)} a year over ${horizon} years, the whole garden reckoned in.`, width),
     ],
     spare: { from: 0, more: () => "Upkeep and renewals stand in the ledger, under Takeoff." },
   };

@@ -1,42 +1,44 @@
 import { formatDistance } from "../../units/format-length.ts";
-import { type Block, type Cell, tableRow } from "../flow.ts";
+import { type Block, tableRow } from "../flow.ts";
+import { LEAST_PT, textWidth } from "../lettering.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
-const BEDS_A_ROW = 2;
-const BETWEEN = 4;
+const BETWEEN = 2.4;
+/** Between a bed's mark and its figures, mm. */
+const GAP = 1.4;
 
-/** How far each bed is from the kitchen and from the tap, along the ground. */
+/** How far each bed is from the kitchen and from the tap, along the ground; as many beds a row as have room. */
 export function waysBlock({ beds, access, units }: SheetFacts, width: number): Block {
+  // What the figures are and their unit stand in the heading: in a narrow column the figures need the room.
+  const heading = `Kitchen / hose, ${units === "us" ? "ft" : "m"}`;
   const words = (route: { readonly length: number } | null) =>
-    route ? formatDistance(route.length, units) : "–";
+    route ? formatDistance(route.length, units).replace(/ (ft|m)$/, "") : "–";
   const entries = beds.flatMap(({ bed, mark }) => {
     const way = access.beds.find(({ id }) => id === bed.id);
-    return way && (way.kitchen || way.hose) ? [[mark, words(way.kitchen), words(way.hose)] as const] : [];
+    if (!way || !(way.kitchen || way.hose)) return [];
+    return [{ mark, figures: `${words(way.kitchen)} / ${words(way.hose)}` }];
   });
-  if (entries.length === 0) return { heading: "Walk and hose", rows: [] };
-  const half = (width - BETWEEN) / BEDS_A_ROW;
-  const cells = (
-    entry: readonly [string, string, string],
-    i: number,
-    weight: Cell["weight"] = "normal",
-  ): Cell[] => {
-    const left = i * (half + BETWEEN);
-    return [
-      { words: entry[0], x: left, weight },
-      { words: entry[1], x: left + half * 0.64, anchor: "end", weight },
-      { words: entry[2], x: left + half, anchor: "end", weight },
-    ];
-  };
-  const head = ["", "kitchen", "hose"] as const;
-  const rows = Array.from({ length: Math.ceil(entries.length / BEDS_A_ROW) }, (_, row) =>
+  if (entries.length === 0) return { heading, rows: [] };
+  const widest = (all: readonly string[]) => Math.max(...all.map((one) => textWidth(one, LEAST_PT)));
+  const needed =
+    widest(entries.map(({ mark }) => mark)) + GAP + widest(entries.map(({ figures }) => figures));
+  const perRow = Math.max(1, Math.floor((width + BETWEEN) / (needed + BETWEEN)));
+  const room = (width - (perRow - 1) * BETWEEN) / perRow;
+  const rows = Array.from({ length: Math.ceil(entries.length / perRow) }, (_, row) =>
     tableRow(
-      entries.slice(row * BEDS_A_ROW, (row + 1) * BEDS_A_ROW).flatMap((entry, i) => cells(entry, i)),
+      entries.slice(row * perRow, (row + 1) * perRow).flatMap(({ mark, figures }, i) => {
+        const left = i * (room + BETWEEN);
+        return [
+          { words: mark, x: left },
+          { words: figures, x: left + room, anchor: "end" as const },
+        ];
+      }),
       width,
     ),
   );
   return {
-    heading: "Walk and hose",
-    rows: [tableRow([...cells(head, 0, "bold"), ...cells(head, 1, "bold")], width), ...rows],
-    spare: { from: 1, more: () => "Walks and hoses of further beds stand in the ledger." },
+    heading,
+    rows,
+    spare: { from: 0, more: () => "Walks and hoses of the beds stand in the ledger." },
   };
 }
