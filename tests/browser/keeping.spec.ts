@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
 import { EXAMPLES, writeGarden } from "../../src/index.ts";
+import { expectAxeClean } from "./axe-clean.ts";
 import { expect, test } from "./fixtures.ts";
 import { Planner } from "./planner.ts";
 
@@ -55,6 +56,7 @@ test("each earlier state can be gone back to, and going back can be undone", asy
   await expect(states).toHaveCount(3);
   await expect(states.first()).toContainText(/Move Beans/);
   await expect(states.last()).toContainText("As it was opened");
+  await expectAxeClean(page);
   await states.last().getByRole("button").click();
   await expect(dialog).toBeHidden();
   expect(await planner.placeOf("Squash")).toEqual(first);
@@ -78,6 +80,8 @@ test("a garden is changed in one tab at a time; the other shows what is done and
   const takeOver = (at: Page) => at.getByRole("button", { name: "Change it here" });
   await expect(takeOver(second.page)).toBeVisible();
   await expect(second.page.getByText("being changed in another tab")).toBeVisible();
+
+  await expectAxeClean(second.page);
 
   // Nothing is changed here, whichever way it is tried.
   const before = await second.placeOf("Squash");
@@ -165,6 +169,7 @@ test("a full disk is said at once, stays said, and the garden can be saved to a 
   const notice = page.getByRole("alert");
   await expect(notice).toContainText("Not saved. This device’s storage is full.");
   await expect(page.locator(".kept-line")).toHaveText("Not saved");
+  await expectAxeClean(page);
   const downloading = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save to a file" }).click();
   expect((await downloading).suggestedFilename()).toMatch(/\.bedwright\.json$/);
@@ -236,10 +241,12 @@ for (const { what, text, problem } of SPOILT) {
     const notice = page.getByRole("alert");
     await expect(notice).toContainText("is set aside, whole");
     await expect(notice).toContainText(problem);
+    await expectAxeClean(page);
     await nudge(planner, "Beans");
     await planner.kept();
 
     const dialog = await planner.openGardens();
+    await expectAxeClean(page);
     const row = dialog.locator(".kept-row").filter({ hasText: "set aside" });
     await expect(row).toContainText(problem);
     const downloading = page.waitForEvent("download");
