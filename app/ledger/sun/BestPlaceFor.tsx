@@ -3,7 +3,7 @@ import {
   type BestPlace,
   distance,
   formatHours,
-  formatShort,
+  formatLength,
   type Garden,
   headingOf,
   INCH,
@@ -102,7 +102,7 @@ function placeWords(place: BestPlace, bed: ItemOf<"bed">, { units, site }: Garde
   const way =
     far < SAME_PLACE
       ? "where it is"
-      : `${formatShort(Math.round(far / INCH) * INCH, units)} ${headingOf(subtract(place.at, bed.at), site.north)}`;
+      : `${formatLength(units === "us" ? Math.round(far / INCH) * INCH : far, units)} ${headingOf(subtract(place.at, bed.at), site.north)}`;
   const turned = place.turn === bed.turn ? "" : ", turned";
   return `${formatHours(place.hours)} a day there${gain}: ${way}${turned}.`;
 }
