@@ -9,6 +9,7 @@ import { boardAtHome, boardGood, priceOf } from "./price-table.ts";
 import { type Bill, counted, groupedBy, type Purchase, sharesOf, total } from "./purchase.ts";
 import { remembered } from "./remembered.ts";
 import type { Settings } from "./settings.ts";
+import { POST } from "./supports.ts";
 import { timberById } from "./timbers.ts";
 import type { BoardPlan, CutPlan, Piece, Stock } from "./types.ts";
 
@@ -21,8 +22,6 @@ export type ProvenPlans = ReadonlyMap<string, AimedPlan>;
 
 const SECTION = published("dressed sizes by PS 20-25, board counts from the cut plan");
 const POSTS = practice("one post in each corner and at each joint, as high as the wall");
-/** Corner posts: 4x4, or 75 x 75 mm. Common practice. */
-const POST = { us: "4x4", metric: "75x75" } as const;
 /** Distinct cut plans that are kept in mind: a few beds dragged back and forth, with their posts and rolls. */
 const PLANS_KEPT = 64;
 

@@ -1,4 +1,5 @@
 import type { Bed, BedWall } from "../garden/kinds/bed.ts";
+import { boardSize } from "../garden/timber-sizes.ts";
 import { formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH, type Units } from "../units/length.ts";
@@ -37,8 +38,8 @@ const STAKE_LENGTHS = {
   metric: [600, 900, 1200, 1500],
 } as const;
 
-/** Corner posts are square: 3½ in, 75 mm. */
-const POST = { us: 3.5 * INCH, metric: 75 } as const;
+/** Corner posts: 4x4, or 75 x 75 mm. Common practice. */
+export const POST = { us: "4x4", metric: "75x75" } as const;
 
 const NONE: Support = { count: 0, length: 0, why: null };
 
@@ -55,7 +56,8 @@ export function postsOf(
   const inCorners = wall.cornerPosts || raised || bed.legs !== null ? corners : 0;
   const count = inCorners + joints;
   if (count === 0) return NONE;
-  const inSoil = (count * POST[units] ** 2 * Math.max(0, height - bed.fill.belowRim)) / 1e6;
+  const square = boardSize(POST[units])?.height ?? 0;
+  const inSoil = (count * square ** 2 * Math.max(0, height - bed.fill.belowRim)) / 1e6;
   const why = [
     ...(inCorners > 0 ? [`${inCorners} in the corners${raised ? ", up both old and new courses" : ""}`] : []),
     ...(joints > 0 ? [`${joints} where boards are joined end to end`] : []),
@@ -99,8 +101,7 @@ export function tiesOf(
   return { count, length: 0, why };
 }
 
-export const stakesOn = (side: Side, { stakeEvery }: Settings): number =>
-  midStakes(side.outside, stakeEvery).count;
+const stakesOn = (side: Side, { stakeEvery }: Settings): number => midStakes(side.outside, stakeEvery).count;
 
 function stakeLength(height: number, { units }: Settings): number {
   const sold = STAKE_LENGTHS[units];
