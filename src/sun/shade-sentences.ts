@@ -71,20 +71,22 @@ function sentencesOf(name: string, spells: readonly Told[]): string[] {
   ];
   return [
     ...(allDay.length > 0 ? [say(`all day in ${listed(monthsOf(allDay))}`)] : []),
-    ...(until.length > 0 ? [say(ends(until, ({ to }) => to, "until"))] : []),
-    ...(between.length > 0 ? [say(longestOf(between))] : []),
-    ...(from.length > 0 ? [say(ends(from, (spell) => spell.from, "from"))] : []),
+    ...(until.length > 0 ? [say(ends(until, "until"))] : []),
+    // What shades it both ends of the day is told by those; here and there it is hidden behind something else then.
+    ...(between.length > 0 && until.length + from.length === 0 ? [say(longestOf(between))] : []),
+    ...(from.length > 0 ? [say(ends(from, "from"))] : []),
   ];
 }
 
-/** "until 10:40 in April and until 9:25 in June": the month it shades longest in first. */
-function ends(spells: readonly Told[], timeOf: (spell: Told) => number, word: string): string {
-  const sorted = spells.toSorted((a, b) => lengthOf(b) - lengthOf(a));
+/** "until 10:40 in April and until 9:25 in June": the month it reaches farthest into the day in first. */
+function ends(spells: readonly Told[], word: "until" | "from"): string {
+  const timeOf = ({ from, to }: Told) => (word === "until" ? to : from);
+  const sorted = spells.toSorted((a, b) => (word === "until" ? b.to - a.to : a.from - b.from));
   const [most, least] = [sorted[0]!, sorted.at(-1)!];
   const words = (spell: Told) => `${word} ${formatClock(timeOf(spell))} in ${MONTH_NAMES[spell.month - 1]}`;
-  if (Math.abs(timeOf(most) - timeOf(least)) >= SAME_TIME) return `${words(most)} and ${words(least)}`;
-  const months = monthsOf(spells);
-  return `${word} about ${formatClock(timeOf(most))} in ${listed(months)}`;
+  return Math.abs(timeOf(most) - timeOf(least)) >= SAME_TIME
+    ? `${words(most)} and ${words(least)}`
+    : `${word} about ${formatClock(timeOf(most))} in ${listed(monthsOf(spells))}`;
 }
 
 function longestOf(spells: readonly Told[]): string {
