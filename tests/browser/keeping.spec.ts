@@ -162,9 +162,9 @@ test("a full disk is said at once, stays said, and the garden can be saved to a 
   context,
   baseURL,
 }) => {
-  const session = await context.newCDPSession(page);
+  const devtools = await context.newCDPSession(page);
   const { origin } = new URL(baseURL ?? "");
-  await session.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin, quotaSize: 1 });
   await nudge(planner, "Squash");
   const notice = page.getByRole("alert");
   await expect(notice).toContainText("Not saved. This device’s storage is full.");
@@ -175,7 +175,7 @@ test("a full disk is said at once, stays said, and the garden can be saved to a 
   expect((await downloading).suggestedFilename()).toMatch(/\.bedwright\.json$/);
   await expect(notice, "it is not saved on this device yet").toBeVisible();
 
-  await session.send("Storage.overrideQuotaForOrigin", { origin });
+  await devtools.send("Storage.overrideQuotaForOrigin", { origin });
   await expect(page.locator(".kept-line")).toHaveText("Saved", { timeout: 15_000 });
   await expect(notice).toBeHidden();
 });

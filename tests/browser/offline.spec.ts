@@ -176,7 +176,7 @@ test("the page can be installed: its manifest names icons that are there, of the
     if (sizes !== "any") expect(natural).toBe(sizes);
   }
   expect(purposes).toContain("maskable");
-  const session = await page.context().newCDPSession(page);
-  const { errors } = await session.send("Page.getAppManifest");
+  const devtools = await page.context().newCDPSession(page);
+  const { errors } = await devtools.send("Page.getAppManifest");
   expect(errors).toEqual([]);
 });
