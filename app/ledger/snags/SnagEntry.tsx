@@ -42,7 +42,8 @@ export function SnagEntry({ snag, active, ...hands }: Props) {
         {snag.waysOut.length > 0 ? (
           <p className="ways-out">
             {snag.waysOut.map((way) => (
-              <WayOutButton key={way.label} way={way} {...hands} />
+              // Two beds may bear one name: ways out are told apart by what they do.
+              <WayOutButton key={JSON.stringify(way.ops)} way={way} {...hands} />
             ))}
           </p>
         ) : null}

@@ -1,12 +1,6 @@
 import { useEffect, useState } from "react";
-import { costOf, type Garden, type WayOut } from "../../../src/index.ts";
+import { costOf, type WayOut } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
-
-interface Known {
-  readonly garden: Garden;
-  readonly way: WayOut;
-  readonly cost: number | null;
-}
 
 /**
  * What a way out changes the takeoff's total by, once the page has a moment to reckon it; null until then and where it
@@ -15,16 +9,14 @@ interface Known {
 export function useWayOutCost(way: WayOut): number | null {
   const garden = useEditor((s) => s.garden);
   const resting = useEditor((s) => s.draft === null);
-  const [known, setKnown] = useState<Known | null>(null);
+  const [cost, setCost] = useState<number | null>(null);
 
   useEffect(() => {
     if (!resting) return;
-    return inSpareTime(() => setKnown({ garden, way, cost: costOf(garden, way.ops) }));
+    return inSpareTime(() => setCost(costOf(garden, way.ops)));
   }, [garden, way, resting]);
 
-  if (known === null || known.way.label !== way.label) return null;
-  const cost = known.cost ?? 0;
-  return Math.abs(cost) < LEAST ? null : cost;
+  return cost === null || Math.abs(cost) < LEAST ? null : cost;
 }
 
 /** Less than half a cent is nothing. */
