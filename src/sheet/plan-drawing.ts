@@ -2,7 +2,7 @@ import { boundsOf } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { bedMarks } from "./plan-beds.ts";
 import { northArrow, pegMarks, scaleBar, yardDimensions } from "./plan-figures.ts";
-import { itemMarks } from "./plan-items.ts";
+import { itemMarks, laterPathMarks } from "./plan-items.ts";
 import { PENS, Pen, type PlanPlace } from "./plan-pen.ts";
 import { snagMarks } from "./plan-snags.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
@@ -29,7 +29,11 @@ export function planMarks(facts: SheetFacts, place: PlanPlace): Mark[] {
   ];
   const pen = new Pen(onPaper, place.ratio, [place.x, place.x + (maxX - minX) / place.ratio]);
   return [
-    ...facts.garden.items.flatMap((item) => (item.kind === "bed" ? [] : itemMarks(item, pen))),
+    ...facts.garden.items.flatMap((item) => {
+      if (item.kind === "bed") return [];
+      const later = item.kind === "path" && facts.stage !== "all" && item.stage > facts.stage;
+      return later ? laterPathMarks(item, pen) : itemMarks(item, pen);
+    }),
     pen.ring(facts.garden.yard, PENS.heavy),
     ...facts.allBeds.flatMap((marked) => bedMarks(marked, facts, pen)),
     ...pegMarks(facts, pen),

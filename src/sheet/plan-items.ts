@@ -2,6 +2,7 @@ import { type Item, unreachable } from "../garden/item.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Cover } from "../garden/kinds/ground.ts";
 import type { Door, Gate } from "../garden/kinds/opening.ts";
+import type { Path } from "../garden/kinds/path.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { thickened } from "../geometry/clip.ts";
@@ -22,6 +23,14 @@ const COVER_HATCH: Readonly<Record<Cover, Hatch | "paper">> = {
   deck: "deck",
   roof: "deck",
 };
+
+/** A path that comes in a later stage than the sheet's: its outline alone, dashed. */
+export const laterPathMarks = (path: Path, pen: Pen): Mark[] =>
+  thickened(
+    path.points.map((point) => placed(point, path.at, path.turn)),
+    path.width,
+    "butt",
+  ).map((ring) => pen.ring(ring, PENS.fine, undefined, [1, 0.8]));
 
 /** Everything but beds, as drawing practice draws it. */
 export function itemMarks(item: Exclude<Item, Bed>, pen: Pen): Mark[] {

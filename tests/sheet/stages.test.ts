@@ -91,6 +91,16 @@ describe("the sheet of one stage", () => {
     ).toBe(true);
   });
 
+  it("draws a path of a later stage dashed and without its surface", () => {
+    const path = start.items.find(({ kind }) => kind === "path");
+    if (!path) throw new Error("the example has no path");
+    const later = applyOps(garden, [{ op: "set", id: path.id, changes: { stage: 2 } }]);
+    const barkOn = (stage: number) =>
+      buildSheet(later, "a4", { stage }).marks.filter((mark) => mark.draw === "line" && mark.fill === "bark");
+    expect(barkOn(1)).toEqual([]);
+    expect(barkOn(2).length).toBeGreaterThan(0);
+  });
+
   it("keeps each bed's mark from sheet to sheet", () => {
     const marksOf = (stage: number | "all") =>
       linesOf(buildSheet(garden, "a4", { stage }), "Beds, and fill to order").flatMap((line) => {
