@@ -11,7 +11,7 @@ import { newInDraft } from "./draft-items.ts";
 import { paintFindings } from "./paint/findings.ts";
 import { paintItem } from "./paint/item.ts";
 import { paintPathEdges } from "./paint/path.ts";
-import { paintSunScene } from "./paint/sun-scene.ts";
+import { paintSunHeld, paintSunScene } from "./paint/sun-scene.ts";
 import { paintYardLine } from "./paint/yard.ts";
 import { paintOrder } from "./paint-order.ts";
 import type { Pen } from "./pen.ts";
@@ -54,6 +54,7 @@ export function LiveLayer() {
       ))}
       <Scene paint={paintSunScene} />
       <Scene paint={paintFound} />
+      <Scene paint={paintSunHeld} />
     </Layer>
   );
 }

@@ -1,6 +1,7 @@
 import { type Box, type Garden, type Item, outlineOf, type Point, type Snag } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
 import { labelBoxes } from "./label.ts";
+import { letteringAge } from "./lettering.ts";
 import { toPlan, toScreen } from "./viewport.ts";
 
 /** Where the mark of a snag stands. */
@@ -21,14 +22,32 @@ const APART = 2 * MARK_RADIUS + 3;
 const MOST_MARKS = 120;
 const MOST_PLACES = 48;
 
+let last: {
+  readonly garden: Garden;
+  readonly snags: readonly Snag[];
+  readonly view: View;
+  /** Of the lettering: marks stand clear of words, whose widths come with it. */
+  readonly age: number;
+  readonly marks: readonly SnagMark[];
+} | null = null;
+
 /**
  * Gives each snag a place for its mark: near a corner of what it is about, or beside the gap it is about; clear of the
  * labels and of one another. The most serious choose first.
  * @param snags most serious first
- * @returns in the order given, without those that have no place left near what they are about
+ * @returns in the order given, without those that have no place left near what they are about; the last answer is
+ *   remembered, for the plan is drawn again for much that moves no mark
  */
 export function snagMarkPlaces(garden: Garden, snags: readonly Snag[], view: View): readonly SnagMark[] {
   if (snags.length === 0) return [];
+  const age = letteringAge();
+  if (last?.garden !== garden || last.snags !== snags || last.view !== view || last.age !== age) {
+    last = { garden, snags, view, age, marks: placesOf(garden, snags, view) };
+  }
+  return last.marks;
+}
+
+function placesOf(garden: Garden, snags: readonly Snag[], view: View): readonly SnagMark[] {
   const byId = new Map(garden.items.map((item) => [item.id, item]));
   const labels = labelBoxes(garden, view);
   const marks: SnagMark[] = [];

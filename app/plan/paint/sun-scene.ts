@@ -17,7 +17,7 @@ import { paintSunUnderHand } from "./sun-under-hand.ts";
 export function paintSunScene(pen: Pen): void {
   const { open, shadows, day, minutes, hoursDrawn, ghost } = useMoment.getState();
   if (!open) return;
-  const { ground, dragged } = useSun.getState();
+  const { ground } = useSun.getState();
   const garden = shownGarden(useEditor.getState());
   if (ground && hoursDrawn === "tone") paintSunTone(pen, ground, garden);
   if (shadows) paintShadows(pen, castShadows(garden, instantAt(garden.site, day, minutes)), garden);
@@ -31,5 +31,10 @@ export function paintSunScene(pen: Pen): void {
     );
   }
   if (ghost) paintGhost(pen, ghost);
-  if (dragged) paintSunUnderHand(pen, garden, dragged);
+}
+
+/** Over all that is found: the hours of a bed under the hand. */
+export function paintSunHeld(pen: Pen): void {
+  const { dragged } = useSun.getState();
+  if (dragged) paintSunUnderHand(pen, shownGarden(useEditor.getState()), dragged);
 }
