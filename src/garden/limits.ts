@@ -181,7 +181,9 @@ export const LIMITS = {
     label: "Sun a bed may take from another",
     default: 1,
     unit: "h",
-    source: practice("tall and trellised crops stand on the pole side of low ones; an hour a day is no matter"),
+    source: practice(
+      "tall and trellised crops stand on the pole side of low ones; an hour a day is no matter",
+    ),
   },
   // Soil
   hardDepth: {
