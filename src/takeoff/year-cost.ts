@@ -16,6 +16,7 @@ import { settingsOf } from "./settings.ts";
 import { buildingIn } from "./stages.ts";
 import { takeoff } from "./takeoff.ts";
 import { timberById } from "./timbers.ts";
+import type { Takeoff } from "./types.ts";
 
 /** Something that has to be bought again and again. Years; money in the garden's currency. */
 export interface Renewal {
@@ -52,10 +53,11 @@ const TOP_UP_SOURCE = published(
 /**
  * What the garden costs a year over the horizon of its prices: all that is bought now, walls, mesh, liners, edging,
  * mulch and surfacing each time their life is over, and an inch of compost each year after the first.
+ * @param whole the garden's takeoff where it is known, perhaps with proven cut plans: the same first cost is then told
  */
-export function costAYear(garden: Garden): YearCost {
+export function costAYear(garden: Garden, whole: Pick<Takeoff, "total"> = takeoff(garden)): YearCost {
   const { horizon } = garden.prices;
-  const first = takeoff(garden).total;
+  const first = whole.total;
   const now = costsByLasting(reckoned(garden).purchases, garden);
   const rows = [
     ...[...costsByLasting(reckonedAnew(garden).purchases, asNew(garden))].map(([id, { what, cost }]) =>

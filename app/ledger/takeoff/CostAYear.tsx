@@ -1,11 +1,18 @@
 import { useMemo } from "react";
-import { costAYear, formatMoney, type Garden } from "../../../src/index.ts";
+import { costAYear, formatMoney, type Garden, takeoff } from "../../../src/index.ts";
+import { useProvenTakeoff } from "../../live/cut-proof.ts";
 import { sourceText } from "../snags/SourceLine.tsx";
 import { lifeWords } from "./life-words.ts";
 
 /** The first cost and all that is bought again over the years that the garden is reckoned over. */
 export function CostAYear({ garden }: { readonly garden: Garden }) {
-  const { horizon, first, renewals, perYear, rows } = useMemo(() => costAYear(garden), [garden]);
+  const made = useMemo(() => takeoff(garden), [garden]);
+  // What is paid now is the same sum as at the head of the leaf.
+  const { takeoff: whole } = useProvenTakeoff(garden, made, true);
+  const { horizon, first, renewals, perYear, rows } = useMemo(
+    () => costAYear(garden, whole),
+    [garden, whole],
+  );
   const money = (amount: number) => formatMoney(amount, garden.prices.currency, false);
   return (
     <div className="wide">
