@@ -1,7 +1,6 @@
 import type { Garden } from "../garden/garden.ts";
 import type { Ring } from "../geometry/types.ts";
 import { INCH } from "../units/length.ts";
-import type { Obstacle } from "./obstacles.ts";
 import { surroundingsOf } from "./surroundings.ts";
 import type { Side } from "./types.ts";
 
@@ -34,22 +33,33 @@ export type Detail = "dragged" | "settled";
 /** The finest step that stays within this many samples is taken: some 2 and 8 ms of triangulation and search. */
 const MOST_SAMPLES: Readonly<Record<Detail, number>> = { dragged: 2400, settled: 8000 };
 
-/** Samples along the yard's outline and everything that stands in it. */
-export function boundaryOf(garden: Pick<Garden, "items" | "yard">, detail: Detail = "settled"): Boundary {
-  const rings = [garden.yard, ...surroundingsOf(garden).obstacles.map(({ ring }) => ring)];
-  return boundaryFrom(garden.yard, surroundingsOf(garden).obstacles, stepFor(rings, MOST_SAMPLES[detail]));
+/** The outlines that samples are taken along, whose they are, and how closely. */
+export interface Outlines {
+  readonly rings: readonly Ring[];
+  readonly owners: readonly Side[];
+  /** Greatest distance between samples, mm. */
+  readonly step: number;
 }
 
-/** @param step greatest distance between samples, mm */
-function boundaryFrom(yard: Ring, obstacles: readonly Obstacle[], step: number): Boundary {
-  const rings = [yard, ...obstacles.map(({ ring }) => ring)];
+/** The yard's outline and those of everything that stands in it. */
+export function outlinesOf(garden: Pick<Garden, "items" | "yard">, detail: Detail): Outlines {
+  const { obstacles } = surroundingsOf(garden);
+  const rings = [garden.yard, ...obstacles.map(({ ring }) => ring)];
   const owners: Side[] = ["yard", ...obstacles.map(({ id }) => id)];
-  return joined(
+  return { rings, owners, step: stepFor(rings, MOST_SAMPLES[detail]) };
+}
+
+/** Samples along the yard's outline and everything that stands in it. */
+export const boundaryOf = (garden: Pick<Garden, "items" | "yard">, detail: Detail = "settled"): Boundary =>
+  boundaryAlong(outlinesOf(garden, detail));
+
+/** Samples along some outlines, in their order. */
+export const boundaryAlong = ({ rings, owners, step }: Outlines): Boundary =>
+  joined(
     rings.map((ring) => samplesOf(ring, step)),
     owners,
     step,
   );
-}
 
 function stepFor(rings: readonly Ring[], most: number): number {
   const coarsest = STEPS.at(-1) ?? 0;

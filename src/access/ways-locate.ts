@@ -1,7 +1,7 @@
 import type { Point } from "../geometry/types.ts";
 import { widthOnWay } from "./piece-gap.ts";
 import { settle } from "./ways-disc.ts";
-import { isInMesh, nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import { isInMesh, nextInTriangle, triangleOf, type WaysMesh, type WaysOut } from "./ways-mesh.ts";
 
 /** The triangle a point lies in, or -1 outside all of them. Found by walking from where the last one was. */
 export function locator(mesh: WaysMesh): (point: Point) => number {
@@ -76,27 +76,43 @@ export function reachable(mesh: WaysMesh, widest: Float64Array, least: number): 
   // Whoever asks about a place asks about the one next to it next.
   let nearest = 0;
   return (point) => {
+    const known = mesh.carried?.waysOut.get(point);
+    if (known?.width === least && isAsBefore(mesh, known)) {
+      nearest = known.edge;
+      return leadsOn(mesh, widest, known);
+    }
     if (!isInMesh(mesh, point)) return false;
     nearest = nearestSample(mesh, nearest, point);
     const between = backingAway(mesh, nearest, point);
     if (!between) return false;
     const { edge } = between;
-    return (
-      comesFrom(mesh, widest, least, between, triangleOf(edge)) ||
-      comesFrom(mesh, widest, least, between, triangleOf(mesh.halfedges[edge]!))
-    );
+    const found: WaysOut = {
+      edge,
+      width: least,
+      here: comesFrom(mesh, least, between, triangleOf(edge)),
+      beyond: comesFrom(mesh, least, between, triangleOf(mesh.halfedges[edge]!)),
+    };
+    if (mesh.carried && isAsBefore(mesh, found)) mesh.carried.waysOut.set(point, found);
+    return leadsOn(mesh, widest, found);
   };
 }
 
-/** Whether somebody who can be at a triangle's middle can come from there to a place between two outlines. */
-function comesFrom(
-  mesh: WaysMesh,
+const leadsOn = (
+  { halfedges }: WaysMesh,
   widest: Float64Array,
-  least: number,
-  { edge, at: [x, y] }: Between,
-  t: number,
-): boolean {
-  if (widest[t]! < least) return false;
+  { edge, width, here, beyond }: WaysOut,
+): boolean =>
+  (here && widest[triangleOf(edge)]! >= width) || (beyond && widest[triangleOf(halfedges[edge]!)]! >= width);
+
+/**
+ * Whether what moves has no part in the ways out of a place. A sample nearer to the place than the one before takes the
+ * line beyond it over as well, with one of its ends at least.
+ */
+const isAsBefore = ({ carried, halfedges }: WaysMesh, { edge }: WaysOut): boolean =>
+  carried?.touched[triangleOf(edge)] === 0 && carried.touched[triangleOf(halfedges[edge]!)] === 0;
+
+/** Whether somebody so wide can come from a triangle's middle to a place between two outlines. */
+function comesFrom(mesh: WaysMesh, least: number, { edge, at: [x, y] }: Between, t: number): boolean {
   const { boundary, triangles, discs } = mesh;
   settle(mesh, t);
   const [p, q] = [triangles[edge]!, triangles[nextInTriangle(edge)]!];

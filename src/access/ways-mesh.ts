@@ -23,6 +23,25 @@ export interface WaysMesh {
   readonly discs: Float64Array;
   /** Clear width through an edge, worked out when first asked for; see `widthThrough` in `ways-width.ts`. */
   readonly widths: Float64Array;
+  /** What still holds of the mesh before, while one thing moves; null where the mesh was worked out afresh. */
+  readonly carried: Carried | null;
+}
+
+/** How much of a mesh is that of all that stays where it is, without the thing that moves. */
+export interface Carried {
+  /** Of each triangle: 0 where it and those next to it are as before, 1 where only it is, 2 where it is not. */
+  readonly touched: Uint8Array;
+  /** Ways out of places to stand, as far as nothing that moves takes part; see `reachable`. */
+  readonly waysOut: WeakMap<Point, WaysOut>;
+}
+
+/** From a place on the line between two middles: whether somebody so wide gets to the one and to the other. */
+export interface WaysOut {
+  /** The half-edge whose two outlines the somebody comes to stand between; it starts at the nearest sample. */
+  readonly edge: number;
+  readonly width: number;
+  readonly here: boolean;
+  readonly beyond: boolean;
 }
 
 /** The width of an outline: nobody gets through, not even as a last resort. */
@@ -37,7 +56,7 @@ export function meshOf(boundary: Boundary): WaysMesh {
   const widths = new Float64Array(halfedges.length).fill(Number.NaN);
   const discs = new Float64Array(3 * count).fill(Number.NaN);
   const corners = cornersOf(hull, boundary.coords);
-  return { boundary, triangles, halfedges, hull: corners, centres, radii, discs, widths };
+  return { boundary, triangles, halfedges, hull: corners, centres, radii, discs, widths, carried: null };
 }
 
 function cornersOf(hull: Uint32Array, coords: Float64Array): number[] {
@@ -65,7 +84,8 @@ export function isInMesh({ boundary: { coords }, hull }: WaysMesh, [x, y]: Point
   return hull.length > 2;
 }
 
-function circumscribe(
+/** Writes the middle and the radius of a triangle's circle down. */
+export function circumscribe(
   coords: Float64Array,
   triangles: Uint32Array,
   t: number,

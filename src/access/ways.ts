@@ -11,6 +11,7 @@ import { exactDisc, roomAt, roomTouching } from "./ways-disc.ts";
 import { locator, reachable } from "./ways-locate.ts";
 import { meshOf, nextInTriangle, triangleOf, WALL, type WaysMesh, widthOfSamples } from "./ways-mesh.ts";
 import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
+import { meshWhileDragged } from "./ways-while-dragged.ts";
 import { pinchThrough, widthThrough } from "./ways-width.ts";
 
 /**
@@ -60,7 +61,7 @@ export function waysOf(garden: Pick<Garden, "items" | "yard">, detail: Detail = 
 
 function workedOut(garden: Pick<Garden, "items" | "yard">, detail: Detail): Ways {
   const entrances = entrancesOf(garden);
-  const mesh = meshOf(boundaryOf(garden, detail));
+  const mesh = detail === "dragged" ? meshWhileDragged(garden) : meshOf(boundaryOf(garden, detail));
   const locate = locator(mesh);
   const atSides = trianglesAtSides(mesh);
   const from = (kind: Entrance["kind"]) => {
