@@ -117,6 +117,7 @@ export const NORTHERN_YARD: Garden = {
     place: "Near 40° north",
     latitude: 40.4,
     longitude: -86.9,
+    timeZone: "America/Indiana/Indianapolis",
     lastFrost: "04-28",
     firstFrost: "10-14",
   },

@@ -115,6 +115,7 @@ export const SOUTHERN_YARD: Garden = {
     place: "Near 35° south",
     latitude: -35.2,
     longitude: 138.7,
+    timeZone: "Australia/Adelaide",
     winter: "mild",
     ground: { ...empty.site.ground, cover: "firm-gravel" },
   },
