@@ -57,6 +57,9 @@ function finding(facts: Known, bed: Bed, known: BedAccess): Finding {
 
 function words(garden: Garden, bed: Bed, known: BedAccess) {
   const shown = (mm: number) => formatShort(mm, garden.units);
+  // How far soil lies is told as a hand would: no finer than an eighth of an inch, and never as nothing.
+  const far = (mm: number) =>
+    shown(garden.units === "us" ? Math.max(1, Math.round(mm / EIGHTH)) * EIGHTH : mm);
   const { reach, farthest } = known;
   if (known.standing.length === 0) {
     const { room } = wishesOf(garden);
@@ -70,10 +73,12 @@ function words(garden: Garden, bed: Bed, known: BedAccess) {
   return {
     measured: toTenths(farthest.distance),
     limit: reach,
-    title: `${nameOf(bed)}: soil ${shown(farthest.distance - reach)} out of reach`,
-    detail: `Its farthest soil is ${shown(farthest.distance)} from where one can be, and reach is ${shown(reach)}: ${formatArea(known.outOfReachAreaMm2, garden.units)} cannot be reached${closers(garden, known)}.`,
+    title: `${nameOf(bed)}: soil ${far(farthest.distance - reach)} out of reach`,
+    detail: `Its farthest soil is ${far(farthest.distance)} from where one can be, and reach is ${shown(reach)}: ${formatArea(known.outOfReachAreaMm2, garden.units)} cannot be reached${closers(garden, known)}.`,
   };
 }
+
+const EIGHTH = INCH / 8;
 
 /** The farthest place is known to a tenth of a millimetre. */
 const toTenths = (mm: number): number => Math.round(mm * 10) / 10;
