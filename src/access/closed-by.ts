@@ -15,7 +15,7 @@ import type { Side } from "./types.ts";
 export function closedBy(bed: Bed, garden: Pick<Garden, "items" | "yard">, room: number): readonly Side[] {
   const ring = outlineOf(bed);
   const { obstacles, yard, near } = surroundingsOf(garden);
-  const open = lengthOf(piecesOf(bed, { others: [], yard: null, room }));
+  const open = openBeside(bed, ring, room, { others: [], yard: null });
   const left = lengthOf(standingPieces(bed, garden, room));
   if (left === open) return [];
   const sides = new Map<Side, { rings: Ring[]; yard: Ring | null }>([["yard", { rings: [], yard }]]);
@@ -26,11 +26,42 @@ export function closedBy(bed: Bed, garden: Pick<Garden, "items" | "yard">, room:
   }
   return Array.from(sides, ([side, { rings, yard: outline }]) => ({
     side,
-    closes: open - lengthOf(piecesOf(bed, { others: rings, yard: outline, room })),
+    closes: open - leftBy(bed, room, rings, outline),
   }))
     .filter(({ closes }) => closes > 0)
     .sort((a, b) => b.closes - a.closes)
     .map(({ side }) => side);
+}
+
+function leftBy(bed: Bed, room: number, others: readonly Ring[], yard: Ring | null): number {
+  const [only, another] = yard ? [yard] : others;
+  if (!only || another) return lengthOf(piecesOf(bed, { others, yard, room }));
+  return openBeside(bed, only, room, { others, yard });
+}
+
+interface Open {
+  readonly room: number;
+  readonly length: number;
+}
+
+// While one thing is dragged every other pair keeps both its rings, and its answer with them.
+const pairs = new WeakMap<Ring, WeakMap<Ring, Open>>();
+
+/** Length of edge that one thing leaves open, mm; what the bed leaves of its own is told beside its own outline. */
+function openBeside(
+  bed: Bed,
+  other: Ring,
+  room: number,
+  alone: { readonly others: readonly Ring[]; readonly yard: Ring | null },
+): number {
+  const ring = outlineOf(bed);
+  const ofRing = pairs.get(ring) ?? new WeakMap<Ring, Open>();
+  pairs.set(ring, ofRing);
+  const before = ofRing.get(other);
+  if (before?.room === room) return before.length;
+  const length = lengthOf(piecesOf(bed, { ...alone, room }));
+  ofRing.set(other, { room, length });
+  return length;
 }
 
 const lengthOf = (pieces: readonly StandingPiece[]): number =>

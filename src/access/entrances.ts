@@ -52,14 +52,37 @@ export function entrancesOf(garden: Pick<Garden, "items" | "yard">): readonly En
     kitchen: item.kind === "door" && item.kitchen,
     width: item.width,
     opening: item.at,
-    starts: startsOf(item, garden.yard, solid),
+    starts: startsRemembered(item, garden.yard, solid),
   }));
 }
 
-function startsOf(item: Gate | Door, yard: Ring, solid: readonly Ring[]): readonly Start[] {
+interface Known {
+  readonly yard: Ring;
+  readonly near: readonly Ring[];
+  readonly starts: readonly Start[];
+}
+
+const known = new WeakMap<Gate | Door, Known>();
+
+/** What moves elsewhere leaves the starts as they are, the very values. */
+function startsRemembered(item: Gate | Door, yard: Ring, solid: readonly Ring[]): readonly Start[] {
+  const near = solid.filter((ring) => touchesReach(ring, item.at));
+  const before = known.get(item);
+  const isSame =
+    before?.yard === yard &&
+    before.near.length === near.length &&
+    before.near.every((ring, i) => ring === near[i]);
+  if (isSame) return before.starts;
+  const starts = startsOf(item, yard, near);
+  known.set(item, { yard, near, starts });
+  return starts;
+}
+
+/** @param near what stands within `DEEPEST` of the opening */
+function startsOf(item: Gate | Door, yard: Ring, near: readonly Ring[]): readonly Start[] {
   const tried = ([1, -1] as const).map((side): Start | null => {
     const into = turned([0, side], item.turn);
-    const at = firstFree(item.at, into, yard, solid);
+    const at = firstFree(item.at, into, yard, near);
     return at && { at, into, side };
   });
   const [out, back] = tried;
@@ -70,8 +93,7 @@ function startsOf(item: Gate | Door, yard: Ring, solid: readonly Ring[]): readon
 }
 
 /** The first free ground along a line from the opening, or null if there is none within `DEEPEST`. */
-function firstFree(from: Point, into: Point, yard: Ring, solid: readonly Ring[]): Point | null {
-  const near = solid.filter((ring) => touchesReach(ring, from));
+function firstFree(from: Point, into: Point, yard: Ring, near: readonly Ring[]): Point | null {
   const stops = [yard, ...near].flatMap((ring) => crossings(from, into, ring));
   const sorted = [0, ...stops.filter((t) => t > 0 && t < DEEPEST).sort((a, b) => a - b), DEEPEST];
   for (let i = 0; i + 1 < sorted.length; i++) {

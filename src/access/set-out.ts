@@ -1,16 +1,15 @@
 import type { Point } from "../geometry/types.ts";
 import { pieceGap, widthOnWay } from "./piece-gap.ts";
 import { type Disc, discAtEdge, exactDisc } from "./ways-disc.ts";
-import { centreOf, nextInTriangle, triangleOf, type WaysMesh } from "./ways-mesh.ts";
+import {
+  type Begin,
+  centreOf,
+  type FirstSteps,
+  nextInTriangle,
+  triangleOf,
+  type WaysMesh,
+} from "./ways-mesh.ts";
 import { widthThrough } from "./ways-width.ts";
-
-/** The narrowest place of somebody who sets out, and the samples whose outlines it lies between. */
-export interface Begin {
-  readonly width: number;
-  readonly samples: readonly [number, number];
-  readonly from: Point;
-  readonly to: Point;
-}
 
 /**
  * The first steps of a way: its walker touches the point where it begins, and may be of any width that fits there.
@@ -18,31 +17,49 @@ export interface Begin {
  * Discs that touch the point and fit lie about the middles of the triangles whose exact disc holds it, and on the lines
  * from one of these to a triangle whose disc does not: there the point lies on the rim of one disc, and it may be the
  * roomiest.
- * @param begin is told of each of the first triangles and of the room one has up to its middle
+ * @param begin is told of each of the first triangles and of the narrowest place up to its middle
  */
 export function setOut(
   mesh: WaysMesh,
   at: Point,
   locate: (point: Point) => number,
-  begin: (t: number, room: number, narrowest: Begin) => void,
+  begin: (t: number, narrowest: Begin) => void,
 ): void {
+  const known = mesh.carried?.firstSteps.get(at);
+  const steps = known && isAsBefore(mesh, known) ? known : firstSteps(mesh, at, locate);
+  if (steps !== known && isAsBefore(mesh, steps)) mesh.carried?.firstSteps.set(at, steps);
+  for (const { t, narrowest } of steps.begun) begin(t, narrowest);
+}
+
+/** Whether what moves has no part in them. */
+function isAsBefore({ carried }: WaysMesh, { about }: FirstSteps): boolean {
+  if (!carried || about.size === 0) return false;
+  for (const t of about) if (carried.touched[t] !== 0) return false;
+  return true;
+}
+
+function firstSteps(mesh: WaysMesh, at: Point, locate: (point: Point) => number): FirstSteps {
   const isHeld = (t: number) => {
     const { at: middle, radius } = exactDisc(mesh, t);
     return Math.hypot(middle[0] - at[0], middle[1] - at[1]) <= radius;
   };
-  for (const t of about(mesh, at, locate)) {
+  const holding = about(mesh, at, locate);
+  const looked = new Set(holding);
+  const begun: FirstSteps["begun"][number][] = [];
+  for (const t of holding) {
     const held = isHeld(t);
-    if (held) {
-      const disc = exactDisc(mesh, t);
-      begin(t, 2 * disc.radius, acrossDisc(mesh, t, disc));
-    }
+    if (held) begun.push({ t, narrowest: acrossDisc(mesh, t, exactDisc(mesh, t)) });
     for (let edge = 3 * t; edge < 3 * t + 3; edge++) {
       const across = mesh.halfedges[edge]!;
-      if (across < 0 || isShut(mesh, edge)) continue;
+      if (across < 0) continue;
       const u = triangleOf(across);
-      if (held !== isHeld(u)) fromRim(mesh, held ? edge : across, at, begin);
+      looked.add(u);
+      if (isShut(mesh, edge) || held === isHeld(u)) continue;
+      const rim = held ? edge : across;
+      begun.push({ t: triangleOf(mesh.halfedges[rim]!), narrowest: fromRim(mesh, rim, at) });
     }
   }
+  return { about: looked, begun };
 }
 
 /**
@@ -74,12 +91,7 @@ function about(mesh: WaysMesh, at: Point, locate: (point: Point) => number): num
 const isShut = (mesh: WaysMesh, edge: number): boolean => widthThrough(mesh, edge) <= 0;
 
 /** From the disc on an edge that has the point on its rim, to the middle of the triangle beyond. */
-function fromRim(
-  mesh: WaysMesh,
-  edge: number,
-  at: Point,
-  begin: (t: number, room: number, narrowest: Begin) => void,
-): void {
+function fromRim(mesh: WaysMesh, edge: number, at: Point): Begin {
   const disc = discAtEdge(mesh, edge, at);
   const u = triangleOf(mesh.halfedges[edge]!);
   const beyond = exactDisc(mesh, u);
@@ -89,7 +101,7 @@ function fromRim(
   if (2 * beyond.radius < narrowest.width) narrowest = acrossDisc(mesh, u, beyond);
   const pinch = widthOnWay(mesh.boundary, ...samples, ...disc.at, ...beyond.at);
   if (pinch < narrowest.width) narrowest = { ...pieceGap(mesh.boundary, ...samples), samples };
-  begin(u, narrowest.width, narrowest);
+  return narrowest;
 }
 
 /** The two places farthest apart that a triangle's disc touches. */

@@ -21,6 +21,8 @@ export interface WaysMesh {
   readonly radii: Float64Array;
   /** Middle and radius of each triangle's exact disc, NaN until first asked for; see `settle`. */
   readonly discs: Float64Array;
+  /** Width of the samples of an edge, NaN until first asked for; see `widthOfSamples`. */
+  readonly ofSamples: Float64Array;
   /** Clear width through an edge, worked out when first asked for; see `widthThrough` in `ways-width.ts`. */
   readonly widths: Float64Array;
   /** What still holds of the mesh before, while one thing moves; null where the mesh was worked out afresh. */
@@ -33,6 +35,8 @@ export interface Carried {
   readonly touched: Uint8Array;
   /** Ways out of places to stand, as far as nothing that moves takes part; see `reachable`. */
   readonly waysOut: WeakMap<Point, WaysOut>;
+  /** First steps from where ways begin, likewise; see `setOut`. */
+  readonly firstSteps: WeakMap<Point, FirstSteps>;
 }
 
 /** From a place on the line between two middles: whether somebody so wide gets to the one and to the other. */
@@ -42,6 +46,20 @@ export interface WaysOut {
   readonly width: number;
   readonly here: boolean;
   readonly beyond: boolean;
+}
+
+/** The narrowest place of somebody who sets out, and the samples whose outlines it lies between. */
+export interface Begin {
+  readonly width: number;
+  readonly samples: readonly [number, number];
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** The first steps from one place, and all triangles that have a say in them. */
+export interface FirstSteps {
+  readonly about: ReadonlySet<number>;
+  readonly begun: readonly { readonly t: number; readonly narrowest: Begin }[];
 }
 
 /** The width of an outline: nobody gets through, not even as a last resort. */
@@ -54,9 +72,21 @@ export function meshOf(boundary: Boundary): WaysMesh {
   const radii = new Float64Array(count);
   for (let t = 0; t < count; t++) circumscribe(boundary.coords, triangles, t, centres, radii);
   const widths = new Float64Array(halfedges.length).fill(Number.NaN);
+  const ofSamples = widths.slice();
   const discs = new Float64Array(3 * count).fill(Number.NaN);
   const corners = cornersOf(hull, boundary.coords);
-  return { boundary, triangles, halfedges, hull: corners, centres, radii, discs, widths, carried: null };
+  return {
+    boundary,
+    triangles,
+    halfedges,
+    hull: corners,
+    centres,
+    radii,
+    discs,
+    ofSamples,
+    widths,
+    carried: null,
+  };
 }
 
 function cornersOf(hull: Uint32Array, coords: Float64Array): number[] {
@@ -120,6 +150,15 @@ export function isWall({ boundary, triangles }: WaysMesh, edge: number): boolean
  * Clear width of the step from one triangle to the next by the samples alone, which is never less than the exact one: at most so much by half a step each way (see `isSurelyOpen`).
  */
 export function widthOfSamples(mesh: WaysMesh, edge: number): number {
+  const known = mesh.ofSamples[edge]!;
+  if (!Number.isNaN(known)) return known;
+  const width = betweenSamples(mesh, edge);
+  mesh.ofSamples[edge] = width;
+  mesh.ofSamples[mesh.halfedges[edge]!] = width;
+  return width;
+}
+
+function betweenSamples(mesh: WaysMesh, edge: number): number {
   if (isWall(mesh, edge)) return WALL;
   const {
     boundary: { coords },

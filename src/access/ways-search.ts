@@ -1,7 +1,7 @@
 import FlatQueue from "flatqueue";
 import type { Point } from "../geometry/types.ts";
-import { type Begin, setOut } from "./set-out.ts";
-import { isSurelyOpen, triangleOf, WALL, type WaysMesh, widthOfSamples } from "./ways-mesh.ts";
+import { setOut } from "./set-out.ts";
+import { type Begin, isSurelyOpen, triangleOf, WALL, type WaysMesh, widthOfSamples } from "./ways-mesh.ts";
 import { widthThrough } from "./ways-width.ts";
 
 /** A place to set out from. */
@@ -57,11 +57,12 @@ export function widestWays(
 
   const begun = new Map<number, Begin>();
   for (const { at, index } of origins) {
-    setOut(mesh, at, locate, (t, room, disc) => {
+    setOut(mesh, at, locate, (t, narrowest) => {
+      const room = narrowest.width;
       if (room <= width[t]!) return;
       width[t] = room;
       origin[t] = index;
-      begun.set(t, disc);
+      begun.set(t, narrowest);
       queue.push(t, -room);
     });
   }

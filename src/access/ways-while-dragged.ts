@@ -1,8 +1,8 @@
 import type { Garden } from "../garden/garden.ts";
 import { withPoints } from "../geometry/delaunay-insert.ts";
-import type { Point, Ring } from "../geometry/types.ts";
+import type { Ring } from "../geometry/types.ts";
 import { type Boundary, boundaryAlong, type Outlines, outlinesOf } from "./boundary.ts";
-import { circumscribe, meshOf, triangleOf, type WaysMesh, type WaysOut } from "./ways-mesh.ts";
+import { type Carried, circumscribe, meshOf, triangleOf, type WaysMesh } from "./ways-mesh.ts";
 
 /** The last mesh of a yard, and the mesh of all that did not move then. */
 interface Last {
@@ -15,7 +15,7 @@ interface Last {
 interface Rest {
   readonly moved: number;
   readonly mesh: WaysMesh;
-  readonly waysOut: WeakMap<Point, WaysOut>;
+  readonly places: Pick<Carried, "waysOut" | "firstSteps">;
 }
 
 const lastOf = new WeakMap<Ring, Last>();
@@ -45,7 +45,7 @@ function kept(yard: Ring, outlines: Outlines, mesh: WaysMesh, rest: Last["rest"]
 const restOf = (outlines: Outlines, moved: number): Rest => ({
   moved,
   mesh: meshOf(boundaryAlong(without(outlines, moved))),
-  waysOut: new WeakMap(),
+  places: { waysOut: new WeakMap(), firstSteps: new WeakMap() },
 });
 
 /** Index of the one outline that is another, -1 for none; null where more is different. */
@@ -74,20 +74,21 @@ function withLast(outlines: Outlines, index: number): Outlines {
 }
 
 /** Takes note of what was found out in a mesh about things that stay. */
-function learn(rest: WaysMesh, { carried, discs, widths, halfedges }: WaysMesh): void {
+function learn(rest: WaysMesh, { carried, discs, ofSamples, widths, halfedges }: WaysMesh): void {
   if (!carried) return;
   const { touched } = carried;
   for (let t = 0; t < rest.radii.length; t++) {
     if (touched[t] !== 0) continue;
     for (let i = 3 * t; i < 3 * t + 3; i++) {
       rest.discs[i] = discs[i]!;
+      rest.ofSamples[i] = ofSamples[i]!;
       const across = halfedges[i]!;
       if (across >= 0 && touched[triangleOf(across)] === 0) rest.widths[i] = widths[i]!;
     }
   }
 }
 
-function withMoved({ mesh: rest, waysOut }: Rest, boundary: Boundary): WaysMesh | null {
+function withMoved({ mesh: rest, places }: Rest, boundary: Boundary): WaysMesh | null {
   const more = withPoints(rest, boundary.coords, rest.boundary.coords.length / 2);
   if (!more) return null;
   const { triangles, halfedges, changed } = more;
@@ -100,8 +101,9 @@ function withMoved({ mesh: rest, waysOut }: Rest, boundary: Boundary): WaysMesh 
     centres: grown(rest.centres, 2 * count),
     radii: grown(rest.radii, count),
     discs: grown(rest.discs, 3 * count),
+    ofSamples: grown(rest.ofSamples, 3 * count),
     widths: grown(rest.widths, 3 * count),
-    carried: { touched: new Uint8Array(count), waysOut },
+    carried: { touched: new Uint8Array(count), ...places },
   };
   for (let t = 0; t < count; t++) {
     if (changed[t] === 0) continue;
@@ -131,11 +133,14 @@ function touch(mesh: WaysMesh, t: number): void {
   }
 }
 
-function forget({ discs, widths, halfedges }: WaysMesh, t: number): void {
+function forget({ discs, ofSamples, widths, halfedges }: WaysMesh, t: number): void {
   for (let i = 3 * t; i < 3 * t + 3; i++) {
     discs[i] = Number.NaN;
     widths[i] = Number.NaN;
+    ofSamples[i] = Number.NaN;
     const across = halfedges[i]!;
-    if (across >= 0) widths[across] = Number.NaN;
+    if (across < 0) continue;
+    widths[across] = Number.NaN;
+    ofSamples[across] = Number.NaN;
   }
 }

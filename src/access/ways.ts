@@ -5,11 +5,19 @@ import { INCH, SAME_LENGTH } from "../units/length.ts";
 import { type Boundary, boundaryOf, type Detail } from "./boundary.ts";
 import { type Entrance, entrancesOf } from "./entrances.ts";
 import { pieceGap } from "./piece-gap.ts";
-import { acrossDisc, type Begin } from "./set-out.ts";
+import { acrossDisc } from "./set-out.ts";
 import type { Gap, Side, Way } from "./types.ts";
 import { exactDisc, roomAt, roomTouching } from "./ways-disc.ts";
 import { locator, reachable } from "./ways-locate.ts";
-import { meshOf, nextInTriangle, triangleOf, WALL, type WaysMesh, widthOfSamples } from "./ways-mesh.ts";
+import {
+  type Begin,
+  meshOf,
+  nextInTriangle,
+  triangleOf,
+  WALL,
+  type WaysMesh,
+  widthOfSamples,
+} from "./ways-mesh.ts";
 import { NOWHERE, type WidestWays, widestWays } from "./ways-search.ts";
 import { meshWhileDragged } from "./ways-while-dragged.ts";
 import { pinchThrough, widthThrough } from "./ways-width.ts";
