@@ -7,7 +7,7 @@ import { locator, reachable } from "../../src/access/ways-locate.ts";
 import type { Begin, WaysMesh } from "../../src/access/ways-mesh.ts";
 import { meshWhileDragged } from "../../src/access/ways-while-dragged.ts";
 import { widthThrough } from "../../src/access/ways-width.ts";
-import type { Garden, Point } from "../../src/index.ts";
+import type { Garden, ItemOf, Point } from "../../src/index.ts";
 import { smallGarden } from "../helpers/random-gardens.ts";
 import { denseScene, rowsScene, seeded, tangledScene, withMoved } from "../helpers/scenes.ts";
 
@@ -107,6 +107,26 @@ describe("ways while a bed is dragged", () => {
         expect(firstSteps(mesh, starts), where).toEqual(firstSteps(anew, starts));
         expect(discsAndWidths(mesh), where).toEqual(discsAndWidths(anew));
       }
+    }
+  });
+
+  it("are the same where beds stand in line, touch and lie over each other", () => {
+    const random = seeded(8);
+    const onGrid = ({ at, ...bed }: ItemOf<"bed">): ItemOf<"bed"> => ({
+      ...bed,
+      at: [600 * Math.round(at[0] / 600), 600 * Math.round(at[1] / 600)],
+      turn: 0,
+      shape: { type: "rectangle", width: 1200, length: 2400 },
+    });
+    const rows = rowsScene(9, 1);
+    let now: Garden = {
+      ...rows,
+      items: rows.items.map((item) => (item.kind === "bed" ? onGrid(item) : item)),
+    };
+    for (let move = 0; move < 24; move++) {
+      const by = () => 300 * Math.round((random() - 0.5) * 10);
+      now = withMoved(now, `bed-${1 + Math.floor(move / 8)}`, [by(), by()]);
+      expectSame(now, `move ${move}`);
     }
   });
 
