@@ -1,11 +1,11 @@
-import { frameOf } from "../garden/frame.ts";
+import { type Frame, frameOf } from "../garden/frame.ts";
 import type { Garden, Gardener } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
 import { bandsAbout } from "../geometry/band.ts";
 import { difference, offset, regionsOf } from "../geometry/clip.ts";
 import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
-import { plainInset } from "../geometry/inset.ts";
+import { type Inset, plainInset } from "../geometry/inset.ts";
 import { contains, ringArea, signedArea } from "../geometry/ring.ts";
 import type { Point, Region, Ring } from "../geometry/types.ts";
 import { add, distance, subtract } from "../geometry/vector.ts";
@@ -136,11 +136,13 @@ export function soilBeyond(
   outOfReach: readonly Region[];
   outOfReachAreaMm2: number;
 } {
-  const soil = frameOf(bed).inside;
-  const farthest: Farthest = farthestFrom(soil, standing) ?? { at: bed.at, distance: 0 };
+  const inset = insetOf(bed, standing, reach);
+  // What is farthest lies out of reach if anything does: less ground to search than all the soil.
+  const ground = inset ? [inset.chorded] : frameOf(bed).inside;
+  const farthest: Farthest = farthestFrom(ground, standing) ?? { at: bed.at, distance: 0 };
   if (farthest.distance <= reach + SAME_LENGTH)
     return { standing, farthest, outOfReach: [], outOfReachAreaMm2: 0 };
-  const rings = ringsBeyond(bed, standing, reach);
+  const rings = inset ? [inset.ring] : ringsBeyond(bed, standing, reach);
   return {
     standing,
     farthest,
@@ -149,13 +151,20 @@ export function soilBeyond(
   };
 }
 
+/** Open all round, what is left is the bed drawn in by the reach, and by no less than twice a mitred wall. */
+const isDrawnIn = ({ outside, wallThickness }: Frame, standing: readonly Stretch[], reach: number): boolean =>
+  isAllRound(standing, outside) && reach > 2 * wallThickness;
+
+/** What is left, where it is plain to tell without clipping. */
+function insetOf(bed: Bed, standing: readonly Stretch[], reach: number): Inset | null {
+  const frame = frameOf(bed);
+  return isDrawnIn(frame, standing, reach) ? plainInset(frame.outside, reach) : null;
+}
+
 function ringsBeyond(bed: Bed, standing: readonly Stretch[], reach: number): readonly Ring[] {
-  const { outside, inside, wallThickness } = frameOf(bed);
-  // Open all round, what is left is the bed drawn in by the reach (and by no less than twice a mitred wall).
-  if (isAllRound(standing, outside) && reach > 2 * wallThickness) {
-    const plain = plainInset(outside, reach);
-    return plain ? [plain] : offset([outside], -reach, "round");
-  }
+  const frame = frameOf(bed);
+  const { outside, inside } = frame;
+  if (isDrawnIn(frame, standing, reach)) return offset([outside], -reach, "round");
   const corners = inside.flat();
   const bands = standing.flatMap((stretch) => bandsAbout(stretch, reach, corners));
   return bands.length > 0 ? difference(inside, bands) : inside;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { offset } from "../../src/geometry/clip.ts";
+import { difference, offset } from "../../src/geometry/clip.ts";
 import { plainInset } from "../../src/geometry/inset.ts";
 import { signedArea } from "../../src/geometry/ring.ts";
 import { shapeRing } from "../../src/geometry/shape.ts";
@@ -10,7 +10,7 @@ const areaOf = (rings: readonly Ring[]) => rings.reduce((sum, ring) => sum + sig
 
 describe("a ring drawn in", () => {
   it("is the smaller rectangle of a rectangle", () => {
-    const ring = plainInset(shapeRing({ type: "rectangle", width: 1500, length: 2400 }), 600);
+    const ring = plainInset(shapeRing({ type: "rectangle", width: 1500, length: 2400 }), 600)?.ring;
     expect(ring).toEqual([
       [-150, -600],
       [150, -600],
@@ -21,7 +21,7 @@ describe("a ring drawn in", () => {
 
   it("runs on an arc about an inward corner: an L less its margin, by area", () => {
     const l = shapeRing({ type: "l", width: 3000, length: 2700, armWidth: 1300, armLength: 1250 });
-    const ring = plainInset(l, 600);
+    const ring = plainInset(l, 600)?.ring;
     // Strips 100 and 50 wide from the two ends to the corner, and there the square less a quarter of a round.
     const [across, down] = [1300 - 1200, 1250 - 1200];
     const arms = across * (2700 - 1250 - 600) + down * (3000 - 1300 - 600);
@@ -82,7 +82,14 @@ describe("a ring drawn in", () => {
       const ring = shapeOf(seed, random).map((corner) => turned(corner, turn));
       const plain = plainInset(ring, by);
       const clipped = areaOf(offset([ring], -by, "round"));
-      if (plain) expect(Math.abs(signedArea(plain) - clipped)).toBeLessThan(Math.max(60, 1e-4 * clipped));
+      if (plain) {
+        const { ring: drawnIn, chorded } = plain;
+        expect(Math.abs(signedArea(drawnIn) - clipped)).toBeLessThan(Math.max(60, 1e-4 * clipped));
+        // A chord for an arc leaves a little more, never less, and nothing of it outside the ring.
+        expect(signedArea(chorded)).toBeGreaterThanOrEqual(signedArea(drawnIn) - 1e-6);
+        expect(areaOf(difference([drawnIn], [chorded]))).toBeLessThan(1);
+        expect(areaOf(difference([chorded], [ring]))).toBeLessThan(1);
+      }
       // Plain it must be where the shape is a rectangle, and something of it is left.
       if (seed % 4 === 0) expect(plain !== null).toBe(clipped > 0);
     },
