@@ -6,7 +6,7 @@ import { bandsAbout } from "../geometry/band.ts";
 import { difference, offset, regionsOf } from "../geometry/clip.ts";
 import { type Farthest, farthestFrom } from "../geometry/farthest.ts";
 import { type Inset, plainInset } from "../geometry/inset.ts";
-import { contains, ringArea, signedArea } from "../geometry/ring.ts";
+import { contains, signedArea } from "../geometry/ring.ts";
 import type { Point, Region, Ring } from "../geometry/types.ts";
 import { add, distance, subtract } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
@@ -143,11 +143,15 @@ export function soilBeyond(
   if (farthest.distance <= reach + SAME_LENGTH)
     return { standing, farthest, outOfReach: [], outOfReachAreaMm2: 0 };
   const rings = inset ? [inset.ring] : ringsBeyond(bed, standing, reach);
+  const areas = rings.map(signedArea);
   return {
     standing,
     farthest,
-    outOfReach: regionsOf(rings.filter(isMoreThanAHair), contains),
-    outOfReachAreaMm2: rings.reduce((sum, ring) => sum + signedArea(ring), 0),
+    outOfReach: regionsOf(
+      rings.filter((_, i) => Math.abs(areas[i]!) > HAIR),
+      contains,
+    ),
+    outOfReachAreaMm2: areas.reduce((sum, area) => sum + area, 0),
   };
 }
 
@@ -178,4 +182,3 @@ function isAllRound([only, another]: readonly Stretch[], outside: Ring): boolean
 
 /** Where two reaches just meet, clipping leaves hairs a thousandth of a millimetre thin: nothing to draw. */
 const HAIR = 1;
-const isMoreThanAHair = (ring: Ring): boolean => ringArea(ring) > HAIR;

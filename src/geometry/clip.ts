@@ -75,8 +75,10 @@ export const within = (lines: readonly (readonly Point[])[], distance: number): 
 
 /** Sorts rings into outer rings with the holes that lie in them. */
 export function regionsOf(rings: readonly Ring[], contains: (ring: Ring, point: Point) => boolean): Region[] {
-  const outers = rings.filter((ring) => signedArea(ring) > 0);
-  const holes = rings.filter((ring) => signedArea(ring) < 0);
+  const areas = rings.map(signedArea);
+  const outers = rings.filter((_, i) => areas[i]! > 0);
+  const holes = rings.filter((_, i) => areas[i]! < 0);
+  if (holes.length === 0) return outers.map((outer) => ({ outer, holes: [] }));
   // The smallest outer ring round a hole owns it: islands may lie inside other islands' lakes.
   const bySize = [...outers].sort((a, b) => signedArea(a) - signedArea(b));
   const owner = new Map(
