@@ -19,8 +19,8 @@ export interface Inset {
  * A ring drawn in by a distance where that is plain to do: every side moves inwards and keeps its direction, and outward
  * corners stay corners. About an inward corner the outline runs on an arc.
  *
- * Most shapes that are drawn are as plain as that; where sides vanish or an outline falls into several, clipping has to
- * sort out what is left (see `offset`).
+ * Most shapes that are drawn are as plain as that, arms that are twice as wide as the distance too: nothing is left of
+ * them. Where more vanishes or an outline falls into several, clipping has to sort out what is left (see `offset`).
  *
  * @param ring clockwise, simple
  * @param by mm, above 0
@@ -29,14 +29,30 @@ export interface Inset {
 export function plainInset(ring: Ring, by: number): Inset | null {
   const corners = cornersOf(ring, by);
   if (!corners || !keepsSides(ring, corners, by)) return null;
-  const parts = corners.map((corner, i) =>
-    corner.turn < 0 ? arcAbout(ring[i]!, corner, by) : [corner.ends],
-  );
+  const gone = endsOfArms(ring, corners);
+  const parts = corners.map((corner, i) => {
+    if (gone.has(i)) return [];
+    return corner.turn < 0 ? arcAbout(ring[i]!, corner, by) : [corner.ends];
+  });
   const arcsKeepOff = corners.every(({ turn }, i) => turn >= 0 || keepsOffArc(ring, i, parts[i]!, by));
   if (!arcsKeepOff) return null;
-  const chorded = corners.flatMap(({ ends, starts, turn }) => (turn < 0 ? [ends, starts] : [ends]));
-  return { ring: parts.flat(), chorded };
+  const chorded = parts.flatMap((part) => (part.length > 1 ? [part[0]!, part.at(-1)!] : part));
+  return chorded.length < 3 ? null : { ring: parts.flat(), chorded };
 }
+
+/** Corners at the ends of arms that are just twice as wide: drawn in, such an arm is a line there and back. */
+function endsOfArms(ring: Ring, corners: readonly Corner[]): ReadonlySet<number> {
+  const gone = new Set<number>();
+  for (let i = 0; i < ring.length; i++) {
+    const next = i + 1 === ring.length ? 0 : i + 1;
+    if (!isGone(corners[i]!, corners[next]!)) continue;
+    gone.add(i).add(next);
+  }
+  return gone;
+}
+
+const isGone = ({ starts }: Corner, { ends }: Corner): boolean =>
+  Math.abs(starts[0] - ends[0]) < NOISE && Math.abs(starts[1] - ends[1]) < NOISE;
 
 /** What becomes of a corner: where the side before it ends and the one after it starts; one place but for an inward corner. */
 interface Corner {
@@ -102,6 +118,7 @@ function keepsSides(ring: Ring, corners: readonly Corner[], by: number): boolean
     const next = i + 1 === ring.length ? 0 : i + 1;
     const b = ring[next]!;
     const [from, to] = [corners[i]!.starts, corners[next]!.ends];
+    if (isGone(corners[i]!, corners[next]!)) return isEndOfArm(ring, corners, i);
     return (to[0] - from[0]) * (b[0] - a[0]) + (to[1] - from[1]) * (b[1] - a[1]) > 0;
   });
   // Outward corners only: sides that keep their direction go round once, and meet nowhere.
@@ -109,6 +126,15 @@ function keepsSides(ring: Ring, corners: readonly Corner[], by: number): boolean
   return ring.every((_, i) =>
     keepsOff(ring, corners[i]!.starts, corners[i + 1 === ring.length ? 0 : i + 1]!.ends, by),
   );
+}
+
+/** Whether the sides before and after one run back along each other, in an outline that is not all outward corners. */
+function isEndOfArm(ring: Ring, corners: readonly Corner[], side: number): boolean {
+  const at = (i: number) => ring[(i + ring.length) % ring.length]!;
+  const before = directionOf(at(side - 1), at(side));
+  const after = directionOf(at(side + 1), at(side + 2));
+  if (!before || !after || corners.every(({ turn }) => turn >= 0)) return false;
+  return before[0] * after[0] + before[1] * after[1] < -1 + NOTHING;
 }
 
 function keepsOff(ring: Ring, from: Point, to: Point, by: number): boolean {

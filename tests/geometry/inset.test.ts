@@ -73,6 +73,19 @@ describe("a ring drawn in", () => {
   });
 
   // Clipper2's offset as the outside reference; both draw arcs with chords that lie within 0.05 mm.
+  it("leaves nothing of arms just twice as wide, and the spot at the elbow", () => {
+    // Both arms of the L are 1200 wide: what is left is a square of 600 less a quarter of a round of that radius.
+    const l = shapeRing({ type: "l", width: 3000, length: 2700, armWidth: 1200, armLength: 1200 });
+    const drawnIn = plainInset(l, 600);
+    const elbow = 600 ** 2 - (Math.PI * 600 ** 2) / 4;
+    expect(drawnIn && Math.abs(signedArea(drawnIn.ring) - elbow)).toBeLessThan(60);
+    // And nothing at all of a bed that is just twice as wide.
+    expect(plainInset(shapeRing({ type: "rectangle", width: 1200, length: 2400 }), 600)).toBeNull();
+    const one = shapeRing({ type: "l", width: 3000, length: 2700, armWidth: 1300, armLength: 1200 });
+    const clipped = areaOf(offset([one], -600, "round"));
+    expect(Math.abs(signedArea(plainInset(one, 600)?.ring ?? []) - clipped)).toBeLessThan(60);
+  });
+
   it.each(Array.from({ length: 200 }, (_, i) => i + 1))(
     "agrees with clipping wherever it answers: seed %i",
     (seed) => {
