@@ -8,6 +8,8 @@ export interface Sun {
   readonly map: SunMap | null;
   /** Hours on the bare ground, as it would be without the beds. */
   readonly ground: SunGrid | null;
+  /** Looked at more closely than it takes to follow a hand. */
+  readonly closely: boolean;
   /** Looked at as closely as it gets, not just closely enough to follow a hand. */
   readonly settled: boolean;
   /** A bed under the hand, and the hours it gets where it is now: in the very frame, before the map follows. */
@@ -20,6 +22,7 @@ export const NO_SUN: Sun = {
   of: null,
   map: null,
   ground: null,
+  closely: false,
   settled: false,
   dragged: null,
   problem: null,

@@ -6,6 +6,7 @@ import {
   bestPlace,
   type Garden,
   type ItemId,
+  SUN_CLOSER,
   SUN_LIVE,
   SUN_SETTLED,
   type SunCost,
@@ -19,9 +20,10 @@ import { type GardenDelta, withDelta } from "../live/delta.ts";
 
 /**
  * How closely to look. "following" is for while one thing is dragged: what the others leave is kept, so that each move
- * takes a small part of "live", which looks as closely. "settled" is as close as it gets.
+ * takes a small part of "live", which looks as closely. "closer" is for a hand that rests while it holds; "settled" is as
+ * close as it gets.
  */
-export type Closeness = "following" | "live" | "settled";
+export type Closeness = "following" | "live" | "closer" | "settled";
 
 /** Questions about the sun in one garden after another, each told as what has changed since the one before. */
 export interface SunAnswers {
@@ -67,7 +69,7 @@ export function createSunAnswers(): SunAnswers {
     hours(delta, closeness) {
       if (closeness === "following") return following(delta);
       followed = null;
-      return sunHours(told(delta), closeness === "settled" ? SETTLED : LIVE);
+      return sunHours(told(delta), LOOKS[closeness]);
     },
     plane: (delta, id) => bedPlane(told(delta), id, SUN_LIVE),
     bedMonths: (delta, id) => bedMonths(told(delta), id),
@@ -77,7 +79,11 @@ export function createSunAnswers(): SunAnswers {
 }
 
 const LIVE = { ...SUN_LIVE, bareGround: true };
-const SETTLED = { ...SUN_SETTLED, bareGround: true };
+const LOOKS = {
+  live: LIVE,
+  closer: { ...SUN_CLOSER, bareGround: true },
+  settled: { ...SUN_SETTLED, bareGround: true },
+} as const;
 
 const isUnchanged = ({ rest, order, changed }: GardenDelta): boolean =>
   rest === null && order === null && changed.length === 0;

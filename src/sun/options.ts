@@ -28,6 +28,8 @@ export interface SunOptions {
  * other days bring, 1.4 on the mean.
  */
 export const SUN_LIVE = { days: 12, step: 10 } as const;
+/** For when the hand rests but still holds: within half a minute a day of all days of the season on the mean. */
+export const SUN_CLOSER = { days: 24, step: 5 } as const;
 /** For when the hand lets go: the mean over all days of the season within a third of a minute. */
 export const SUN_SETTLED = { days: 24, step: 2 } as const;
 

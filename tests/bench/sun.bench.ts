@@ -101,7 +101,7 @@ function asTheWorkerAnswers(scene: string, garden: Garden): BenchRow[] {
     const at = (step: number) => withMoved(garden, "shed", [50 * step, 30 * (round + step)]);
     first.push(timed(() => answers.hours(deltaOf(garden, at(1)), "following")));
     next.push(timed(() => answers.hours(deltaOf(at(1), at(2)), "following")));
-    closer.push(timed(() => answers.hours(deltaOf(at(2), at(3)), "settled")));
+    closer.push(timed(() => answers.hours(deltaOf(at(2), at(3)), "closer")));
   }
   const row = (what: string, times: readonly number[], most: number): BenchRow => ({
     scene,

@@ -76,6 +76,19 @@ describe("the worker's answers about the sun", () => {
     expect(yard).toEqual(sunHours({ ...before, items: [wall] }).yard);
   });
 
+  it("look closer at a hand that rests: within half a minute a day of the closest look", () => {
+    const answers = createSunAnswers();
+    const closer = answers.hours(deltaOf(null, before), "closer");
+    const settled = answers.hours(deltaOf(before, before), "settled");
+    for (const [i, { hours }] of closer.beds.entries()) {
+      expect(Math.abs(hours - settled.beds[i]!.hours)).toBeLessThan(0.5 / 60);
+    }
+    const apart = closer.yard.hours
+      .map((hours, i) => Math.abs(hours - settled.yard.hours[i]!))
+      .filter((by) => !Number.isNaN(by));
+    expect(apart.reduce((sum, by) => sum + by, 0) / apart.length).toBeLessThan(0.75 / 60);
+  });
+
   it("look as closely as it gets when asked to", () => {
     const map = createSunAnswers().hours(deltaOf(null, before), "settled");
     expect([map.days.length, map.step]).toEqual([SUN_SETTLED.days, SUN_SETTLED.step]);

@@ -93,7 +93,7 @@ describe("the reckoning of the sun", () => {
     await quick[1]!.answer();
     expect(slow).toEqual([]);
     await vi.advanceTimersByTimeAsync(400);
-    expect(slow.map(({ garden: of, closeness }) => [of, closeness])).toEqual([[first, "settled"]]);
+    expect(slow.map(({ garden: of, closeness }) => [of, closeness])).toEqual([[first, "closer"]]);
     // It moves on before the closer look is done: the quick desk follows, and the old look is dropped.
     editor.getState().preview(move("beans", 220));
     expect(quick).toHaveLength(3);
@@ -106,6 +106,26 @@ describe("the reckoning of the sun", () => {
     await slow[1]!.answer();
     expect(useSun.getState()).toMatchObject({ of: editor.getState().garden, settled: true });
     expect(slow).toHaveLength(2);
+  });
+
+  it("takes the closest look once the hand has let go of what it held still", async () => {
+    vi.useFakeTimers();
+    const editor = createEditor(garden);
+    const { make, quick, slow } = slowDesks();
+    stop = startSun(editor, make);
+    await quick[0]!.answer();
+    editor.getState().preview(move("beans", 110));
+    await quick[1]!.answer();
+    await vi.advanceTimersByTimeAsync(400);
+    await slow[0]!.answer();
+    expect(useSun.getState()).toMatchObject({ closely: true, settled: false });
+    await vi.advanceTimersByTimeAsync(4000);
+    expect(slow).toHaveLength(1);
+    editor.getState().commitPreview("Move Beans");
+    await vi.advanceTimersByTimeAsync(400);
+    expect(slow.map(({ closeness }) => closeness)).toEqual(["closer", "settled"]);
+    await slow[1]!.answer();
+    expect(useSun.getState()).toMatchObject({ of: editor.getState().garden, closely: true, settled: true });
   });
 
   it("keeps a closer look when a coarse one of the same garden comes late", async () => {
