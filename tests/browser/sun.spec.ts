@@ -70,7 +70,10 @@ test("the day and the hour go by keys, and a day plays, pauses and stops with th
   await expect(day(page)).toHaveAttribute("aria-valuetext", "21 March");
   await hour(page).focus();
   await page.keyboard.press("ArrowRight");
-  await expect(hour(page)).toHaveAttribute("aria-valuetext", /^10:05, 21 March: shadows fall west, 2.2 times as long/);
+  await expect(hour(page)).toHaveAttribute(
+    "aria-valuetext",
+    /^10:05, 21 March: shadows fall west, 2.2 times as long/,
+  );
 
   await leafOf(page).getByRole("button", { name: "Play the day" }).click();
   const onPlan = page.getByRole("slider", { name: "Hour of the shadows" });
