@@ -102,6 +102,7 @@ export { type BedMonth, bedMonths, type ShadeSpell, type SunStretch } from "./su
 export { bedPlane, hoursOn } from "./sun/bed-plane.ts";
 export { TRELLIS } from "./sun/casters.ts";
 export { type ClockTime, clockTime, formatClock, instantAt, isTimeZone } from "./sun/clock.ts";
+export { MONTH_NAMES } from "./sun/day.ts";
 export { LEAF_MONTHS, leafMonths } from "./sun/leaf.ts";
 export { SUN_CLOSER, SUN_LIVE, SUN_SETTLED, type SunOptions } from "./sun/options.ts";
 export { SUN_PLACES, SUN_PLACES_SOURCE, type SunPlace } from "./sun/places.ts";

@@ -1,4 +1,4 @@
-import { seasonDays } from "../../src/index.ts";
+import { MONTH_NAMES, seasonDays } from "../../src/index.ts";
 
 /** Every day of the year that the sun is shown in, 1 January first. */
 export const YEAR_DAYS: readonly string[] = seasonDays({ from: "01-01", to: "12-31" });
@@ -9,21 +9,6 @@ export const TURNING_DAYS = [
   { day: 21, month: 6, name: "June solstice" },
   { day: 22, month: 9, name: "September equinox" },
   { day: 21, month: 12, name: "December solstice" },
-] as const;
-
-export const MONTH_NAMES = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
 ] as const;
 
 const two = (n: number): string => String(n).padStart(2, "0");

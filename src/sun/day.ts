@@ -19,3 +19,19 @@ export const localMidnight = (day: string, longitude: number): number =>
 
 /** 1 for January. */
 export const monthOf = (day: string): number => Number(day.slice(5, 7));
+
+/** By the number of the month less one. */
+export const MONTH_NAMES = [
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
+] as const;

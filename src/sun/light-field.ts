@@ -2,7 +2,7 @@ import { LightCounters } from "./bit-counter.ts";
 import type { Caster } from "./casters.ts";
 import { bitCount, type Cells, emptyMask, type Mask, wordsInRow } from "./cells.ts";
 import type { Instant } from "./instants.ts";
-import { castPart, lightOf, rasterOver, standingOver } from "./plane.ts";
+import { castAll, type Dim, rasterOver, standingOver } from "./plane.ts";
 
 /** The light that falls on the cells of one level plane over all looks at the sun. */
 export interface LightField {
@@ -19,12 +19,6 @@ export interface KeptLight {
   readonly lit: Mask;
   /** Crowns and slats that shade some cell. */
   readonly dims: readonly Dim[];
-}
-
-/** Cells that some of the light reaches. */
-export interface Dim {
-  readonly mask: Mask;
-  readonly light: number;
 }
 
 export interface FieldRequest {
@@ -55,16 +49,7 @@ export function lightField({ cells, level, soil, casters, instants, keep }: Fiel
   const words = wordsInRow(cells);
 
   instants.forEach((instant, look) => {
-    const dims: Dim[] = [];
-    let [first, last] = [cells.rows, -1];
-    for (const part of parts) {
-      const light = lightOf(part, instant);
-      const mask = light <= 0 ? dark : part.mask;
-      if (light >= 1 || !castPart(raster, part, instant, mask)) continue;
-      if (light > 0) dims.push({ mask, light });
-      first = Math.min(first, raster.firstRow);
-      last = Math.max(last, raster.lastRow);
-    }
+    const { dims, first, last } = castAll(raster, parts, instant, dark);
     let lost = 0;
     let at = 0;
     const tell = (bits: number, light: number) => {

@@ -58,3 +58,33 @@ export function castPart(raster: Raster, part: StandingPart, { perX, perY }: Ins
 }
 
 export const rasterOver = (cells: Cells): Raster => new Raster(cells);
+
+/** Cells that some of the light reaches. */
+export interface Dim {
+  readonly mask: Mask;
+  readonly light: number;
+}
+
+/**
+ * Casts the shadows of parts at one look at the sun: of solid ones all into one mask, of those that let light through each
+ * into its own.
+ * @returns the latter that reach any cell, and the first and last row that a shadow touches; first after last for none
+ */
+export function castAll(
+  raster: Raster,
+  parts: readonly StandingPart[],
+  instant: Instant,
+  dark: Mask,
+): { readonly dims: readonly Dim[]; readonly first: number; readonly last: number } {
+  const dims: Dim[] = [];
+  let [first, last] = [Infinity, -1];
+  for (const part of parts) {
+    const light = lightOf(part, instant);
+    const mask = light <= 0 ? dark : part.mask;
+    if (light >= 1 || !castPart(raster, part, instant, mask)) continue;
+    if (light > 0) dims.push({ mask, light });
+    first = Math.min(first, raster.firstRow);
+    last = Math.max(last, raster.lastRow);
+  }
+  return { dims, first, last };
+}

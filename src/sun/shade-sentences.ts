@@ -3,21 +3,7 @@ import type { Garden } from "../garden/garden.ts";
 import { nameOf } from "../garden/name-of.ts";
 import type { BedMonth, ShadeSpell } from "./bed-months.ts";
 import { formatClock } from "./clock.ts";
-
-const MONTH_NAMES = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
+import { MONTH_NAMES } from "./day.ts";
 
 /** A shadow that passes sooner is not told, minutes. */
 const SHORTEST = 30;

@@ -8,9 +8,9 @@ import { LightCounters } from "./bit-counter.ts";
 import { type Caster, casterOf, castersOf } from "./casters.ts";
 import { bitCount, type Cells, emptyMask, type Mask, wordsInRow } from "./cells.ts";
 import { type Instant, instantsOf } from "./instants.ts";
-import { countOf, type Dim, eachLight, type KeptLight, type LightField, lightField } from "./light-field.ts";
+import { countOf, eachLight, type KeptLight, type LightField, lightField } from "./light-field.ts";
 import { type SunOptions, settingsFor } from "./options.ts";
-import { castPart, lightOf, rasterOver, standingOver } from "./plane.ts";
+import { castAll, type Dim, rasterOver, standingOver } from "./plane.ts";
 import { bedsOf, isNoBed, sunHours } from "./sun-hours.ts";
 import type { BedSun, SunMap } from "./sun-map.ts";
 import { type LitBed, yardCells, yardSun } from "./yard-sun.ts";
@@ -126,16 +126,7 @@ function withOneMore(kept: KeptField, caster: Caster | null, instants: readonly 
   const dark = emptyMask(cells);
 
   instants.forEach((instant, look) => {
-    const dims: Dim[] = [];
-    let [first, last] = [cells.rows, -1];
-    for (const part of parts) {
-      const light = lightOf(part, instant);
-      const mask = light <= 0 ? dark : part.mask;
-      if (light >= 1 || !castPart(raster, part, instant, mask)) continue;
-      if (light > 0) dims.push({ mask, light });
-      first = Math.min(first, raster.firstRow);
-      last = Math.max(last, raster.lastRow);
-    }
+    const { dims, first, last } = castAll(raster, parts, instant, dark);
     const before = looks[look]!;
     let lost = 0;
     for (let word = first * words; word < (last + 1) * words; word++) {

@@ -1,5 +1,4 @@
-import { type ItemOf, leafMonths } from "../../../src/index.ts";
-import { MONTH_NAMES } from "../../moment/year-days.ts";
+import { type ItemOf, leafMonths, MONTH_NAMES } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { setItem } from "./set-item.ts";

@@ -1,5 +1,11 @@
-import { type BedMonth, formatClock, formatHours, nameOf, type SunStretch } from "../../../src/index.ts";
-import { MONTH_NAMES } from "../../moment/year-days.ts";
+import {
+  type BedMonth,
+  formatClock,
+  formatHours,
+  MONTH_NAMES,
+  nameOf,
+  type SunStretch,
+} from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 
 const ROW = 11;

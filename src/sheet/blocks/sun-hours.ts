@@ -1,4 +1,5 @@
 import { bedsInSun } from "../../sun/beds-in-sun.ts";
+import { MONTH_NAMES } from "../../sun/day.ts";
 import { seasonOf } from "../../sun/season.ts";
 import { formatHours } from "../../units/format-figure.ts";
 import { type Block, paragraph } from "../flow.ts";
@@ -22,21 +23,6 @@ export function sunHoursBlock({ garden, beds }: SheetFacts, width: number): Bloc
   };
 }
 
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
-
 /** "1 April" for "04-01". */
 const dayWords = (monthDay: string): string =>
-  `${Number(monthDay.slice(3))} ${MONTHS[Number(monthDay.slice(0, 2)) - 1]}`;
+  `${Number(monthDay.slice(3))} ${MONTH_NAMES[Number(monthDay.slice(0, 2)) - 1]}`;
