@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { expect, type Page, test } from "@playwright/test";
+import { chromium, expect, type Page, test } from "@playwright/test";
 import { EXAMPLES } from "../../src/index.ts";
 import { seeded } from "../helpers/scenes.ts";
 import { startKillable } from "./killed.ts";
@@ -79,9 +79,8 @@ test(`no change older than a second is lost, and no garden becomes unreadable, w
   test.setTimeout(60_000 + MOMENTS * 20_000);
   const random = seeded(SEED);
   const profile = mkdtempSync(join(tmpdir(), "bedwright-killed-"));
-  const executable = launchOptions.executablePath;
-  test.skip(!executable, "needs a browser installed on this machine");
-  const start = () => startKillable(executable ?? "", launchOptions.args ?? [], profile);
+  const executable = launchOptions.executablePath ?? chromium.executablePath();
+  const start = () => startKillable(executable, launchOptions.args ?? [], profile);
   const lost: number[] = [];
   let browser = await start();
   try {
