@@ -34,6 +34,7 @@ export { poundsPerAcre, seedFor } from "./crops/seed-rate.ts";
 export { EXAMPLES, type Example } from "./examples/index.ts";
 export { type Alignment, alignOps, spaceOps, turnOps } from "./garden/arrange.ts";
 export { boundsOfItem, boundsOfItems } from "./garden/bounds-of-item.ts";
+export type { GardenClimate } from "./garden/climate-field.ts";
 export { duplicateOps, removeOps } from "./garden/copies.ts";
 export { type CropId, isCropId } from "./garden/crop-ids.ts";
 export { describeItem } from "./garden/describe-item.ts";
@@ -51,10 +52,14 @@ export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-it
 export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";
+export { cropIdsOf, growing, newPlanting, type Planting, withoutCrops } from "./garden/plantings.ts";
 export { LEAD_LEVELS, type LeadLevel, leadVerdicts } from "./garden/soil-lead.ts";
 export type { Source } from "./garden/source.ts";
 export { orderOps, type Stacking } from "./garden/stacking.ts";
 export { BOARD_SIZES, type BoardSize, boardSize, ownBoardName } from "./garden/timber-sizes.ts";
+export type { Underlay } from "./garden/underlay.ts";
+export { COVER_CROP_IDS, type CoverCropId, type Upkeep } from "./garden/upkeep-field.ts";
+export type { BedWatering, GardenWater } from "./garden/watering.ts";
 export { insertCorner, removeCorner, yardWithSide } from "./garden/yard-sides.ts";
 export { boundsOf, centroid, clockwise, contains, signedArea } from "./geometry/ring.ts";
 export type { Shape } from "./geometry/shape.ts";
@@ -165,7 +170,7 @@ export { LengthError } from "./units/length-error.ts";
 export { parseLength } from "./units/parse-length.ts";
 export { parseRatio } from "./units/parse-ratio.ts";
 export { formatFlow, formatPressure, formatWater } from "./units/water-measures.ts";
-export { type BedWater, bedNeed, type MonthNeed, type Planting } from "./water/bed-need.ts";
+export { type BedWater, bedNeed, type MonthNeed, type WateredCrop } from "./water/bed-need.ts";
 export { dayOfYear } from "./water/calendar.ts";
 export {
   type Climate,

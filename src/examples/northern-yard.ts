@@ -1,6 +1,8 @@
+import type { CropId } from "../garden/crop-ids.ts";
 import { emptyGarden } from "../garden/empty-garden.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Item, ItemOf } from "../garden/item.ts";
+import { growing } from "../garden/plantings.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { FOOT, INCH } from "../units/length.ts";
 import { drawnIn } from "./drawn.ts";
@@ -29,7 +31,7 @@ interface BedPlan {
   /** Left and top edges and size, feet. */
   readonly box: readonly [x: number, y: number, w: number, h: number];
   readonly courses?: number;
-  readonly crops: readonly string[];
+  readonly crops: readonly CropId[];
   readonly changes?: Partial<Omit<ItemOf<"bed">, "kind" | "id" | "wall" | "fill">>;
   readonly untested?: boolean;
 }
@@ -41,7 +43,7 @@ function bed(
   const plain = drawn("bed", name.toLowerCase(), feet(x + w / 2, y + h / 2), {
     name,
     shape: size(w, h),
-    crops,
+    plantings: growing(...crops),
   });
   return {
     ...plain,

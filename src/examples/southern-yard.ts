@@ -1,6 +1,8 @@
+import type { CropId } from "../garden/crop-ids.ts";
 import { emptyGarden } from "../garden/empty-garden.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Item, ItemOf } from "../garden/item.ts";
+import { growing } from "../garden/plantings.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { drawnIn } from "./drawn.ts";
 
@@ -71,7 +73,7 @@ const surroundings: readonly Item[] = [
 interface BedPlan {
   readonly name: string;
   readonly at: Point;
-  readonly crops: readonly string[];
+  readonly crops: readonly CropId[];
   readonly courses?: number;
   readonly changes?: Partial<Pick<ItemOf<"bed">, "shape" | "trellis" | "mulch">>;
 }
@@ -79,7 +81,7 @@ interface BedPlan {
 function bed({ name, at, crops, courses = 3, changes }: BedPlan): ItemOf<"bed"> {
   const plain = drawn("bed", name.toLowerCase(), at, {
     name,
-    crops,
+    plantings: growing(...crops),
     shape: { type: "rectangle", width: 1200, length: 3000 },
     wall: {
       made: "boards",

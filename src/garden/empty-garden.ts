@@ -1,6 +1,8 @@
 import type { Ring } from "../geometry/types.ts";
 import { FOOT, INCH, type Units } from "../units/length.ts";
 import { FORMAT, type Garden, VERSION } from "./garden.ts";
+import { USUAL_UPKEEP } from "./upkeep-field.ts";
+import { UNMEASURED_WATER } from "./watering.ts";
 
 const rectangle = (width: number, length: number): Ring => [
   [0, 0],
@@ -12,6 +14,7 @@ const rectangle = (width: number, length: number): Ring => [
 const ground = { cover: "lawn", contaminated: false, burrowing: "none", slope: 0, falls: 0 } as const;
 const climate = {
   winter: "freezing",
+  wind: "open",
   lastFrost: null,
   firstFrost: null,
   timeZone: null,
@@ -34,6 +37,10 @@ const shared = {
   name: "New yard",
   gardener,
   limits: {},
+  climate: null,
+  water: UNMEASURED_WATER,
+  upkeep: USUAL_UPKEEP,
+  underlay: null,
   items: [],
 } as const;
 

@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { climateField } from "./climate-field.ts";
 import { isoDate, monthDay, timeZone } from "./date-fields.ts";
 import { between, count, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
 import { itemSchema } from "./item.ts";
@@ -6,9 +7,12 @@ import { boardField } from "./kinds/bed.ts";
 import { groundFactsField } from "./kinds/ground.ts";
 import { isLimitId } from "./limits.ts";
 import type { DeepReadonly } from "./readonly.ts";
+import { underlayField } from "./underlay.ts";
+import { upkeepField } from "./upkeep-field.ts";
+import { waterField } from "./watering.ts";
 
 export const FORMAT = "bedwright-garden";
-export const VERSION = 2;
+export const VERSION = 3;
 export const MOST_ITEMS = 2000;
 const MOST_SKYLINE = 72;
 
@@ -21,6 +25,8 @@ export const siteSchema = v.strictObject({
   /** The yard at large; patches drawn on it say where it differs. */
   ground: groundFactsField,
   winter: v.picklist(["freezing", "mild"]),
+  /** How the wind comes at tall crops and what they grow up. */
+  wind: v.picklist(["sheltered", "open", "windy"], "must be sheltered, open or windy"),
   /** Mean last frost of spring and first of autumn, month-day; null where there is none or it is not known. */
   lastFrost: v.nullable(monthDay),
   firstFrost: v.nullable(monthDay),
@@ -101,6 +107,11 @@ export const gardenSchema = v.strictObject({
   limits: v.record(v.pipe(v.string(), v.check(isLimitId, "is not a limit")), sizeOrNone),
   cutting: cuttingSchema,
   prices: pricesSchema,
+  /** Means of the climate; null while nobody has given any, then water is told by the rule of thumb. */
+  climate: v.nullable(climateField),
+  water: waterField,
+  upkeep: upkeepField,
+  underlay: v.nullable(underlayField),
   /** The outline of the plot, on the plan. */
   yard: points(3),
   /** From the back to the front. */

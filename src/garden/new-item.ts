@@ -4,6 +4,7 @@ import { FOOT, INCH, type Units } from "../units/length.ts";
 import { type ItemId, itemId } from "./fields.ts";
 import type { Garden } from "./garden.ts";
 import type { Item, ItemOf, Kind } from "./item.ts";
+import { HAND_WATERED } from "./watering.ts";
 
 /** What the barrow holds: everything that can be put in a yard, in the order it is offered. */
 export const BARROW = [
@@ -200,7 +201,10 @@ function newBed(standing: Standing, units: Units, shape: Shape): ItemOf<"bed"> {
       tested: false,
     },
     mulch: null,
-    crops: [],
+    plantings: [],
+    lastYear: [],
+    watering: HAND_WATERED,
+    winter: "cover-crop",
     trellis: null,
     legs: null,
     already: null,

@@ -15,7 +15,7 @@ export type Op =
   | { readonly op: "move"; readonly id: ItemId; readonly by: Point }
   /** Turns clockwise by degrees about a point of the plan; about the item's own place if none is given. */
   | { readonly op: "turn"; readonly id: ItemId; readonly by: number; readonly about?: Point }
-  /** Sets fields of an item (shape and place together for a resize; wall, crops, name, ...). Never id or kind. */
+  /** Sets fields of an item (shape and place together for a resize; wall, plantings, name, ...). Never id or kind. */
   | { readonly op: "set"; readonly id: ItemId; readonly changes: Readonly<Record<string, unknown>> }
   /** Puts an item at an index in the order from back to front. */
   | { readonly op: "reorder"; readonly id: ItemId; readonly index: number }
@@ -28,7 +28,9 @@ export type Op =
   | { readonly op: "set-price"; readonly key: string; readonly value: number | null }
   | {
       readonly op: "set-garden";
-      readonly changes: Partial<Pick<Garden, "name" | "units" | "paper" | "cutting">> & {
+      readonly changes: Partial<
+        Pick<Garden, "name" | "units" | "paper" | "cutting" | "climate" | "water" | "upkeep" | "underlay">
+      > & {
         readonly prices?: Partial<Omit<Garden["prices"], "own">>;
       };
     };

@@ -129,9 +129,29 @@ function checkedYard(raw: Garden["yard"]): Garden["yard"] {
   return yard;
 }
 
-const headSchema = v.pick(gardenSchema, ["name", "units", "paper", "cutting", "prices"]);
+const headSchema = v.pick(gardenSchema, [
+  "name",
+  "units",
+  "paper",
+  "cutting",
+  "prices",
+  "climate",
+  "water",
+  "upkeep",
+  "underlay",
+]);
 
-const headOf = ({ name, units, paper, cutting, prices }: Garden) => ({ name, units, paper, cutting, prices });
+const headOf = ({ name, units, paper, cutting, prices, climate, water, upkeep, underlay }: Garden) => ({
+  name,
+  units,
+  paper,
+  cutting,
+  prices,
+  climate,
+  water,
+  upkeep,
+  underlay,
+});
 
 function headChanges(garden: Garden, { changes }: Extract<Op, { op: "set-garden" }>) {
   const { prices, ...head } = changes;

@@ -4,6 +4,7 @@ import { ROOT_RUN_SOURCES, rootRun } from "../crops/root-run.ts";
 import { frameOf } from "../garden/frame.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
+import { cropIdsOf, withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
@@ -31,7 +32,7 @@ export const longRootsOverMesh = defineRule({
       if (bed.bottom.mesh === null || bed.legs !== null) return [];
       const { soilDepth } = frameOf(bed);
       const run = (crop: Crop) => rootRun(crop, "hard");
-      const tooLong = bed.crops
+      const tooLong = cropIdsOf(bed)
         .filter((id) => LONG_ROOTS.includes(id))
         .map(cropById)
         .filter((crop) => crop !== null)
@@ -39,7 +40,6 @@ export const longRootsOverMesh = defineRule({
       if (tooLong.length === 0) return [];
       const need = Math.max(...tooLong.map(run));
       const names = listed(tooLong.map(cropWord));
-      const out = new Set<string>(tooLong.map(({ id }) => id));
       return [
         {
           itemIds: [bed.id],
@@ -57,7 +57,12 @@ export const longRootsOverMesh = defineRule({
                 {
                   op: "set" as const,
                   id: bed.id,
-                  changes: { crops: bed.crops.filter((id) => !out.has(id)) },
+                  changes: {
+                    plantings: withoutCrops(
+                      bed,
+                      tooLong.map(({ id }) => id),
+                    ),
+                  },
                 },
               ],
             },

@@ -8,6 +8,7 @@ import type { Cover } from "../garden/kinds/ground.ts";
 import { LIMITS, type Limits } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
+import { cropIdsOf, withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import type { Point } from "../geometry/types.ts";
 import { formatShort } from "../units/format-length.ts";
@@ -45,7 +46,9 @@ export const shallowSoil = defineRule({
     return beds.flatMap((bed) => {
       const below = belowOf(bed, grounds.get(bed.id) ?? [], limits);
       const { soilDepth } = frameOf(bed);
-      const crops = bed.crops.map(cropById).filter((crop) => crop !== null);
+      const crops = cropIdsOf(bed)
+        .map(cropById)
+        .filter((crop) => crop !== null);
       const need = Math.max(below.least, ...crops.map(below.asks));
       if (soilDepth >= need - SAME_LENGTH) return [];
       const tooDeep = crops.filter((crop) => below.asks(crop) > soilDepth + SAME_LENGTH);
@@ -63,7 +66,7 @@ export const shallowSoil = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: soil ${short} too shallow ${forWhat}`,
           detail: `It holds ${has} of soil ${below.words}; ${wants} ${tooDeep.length > 0 ? "is what the roots ask for" : "is the least"}.`,
-          waysOut: [...waysToDeepen(bed, need, units), ...withoutCrops(bed, tooDeep, soilDepth, below)],
+          waysOut: [...waysToDeepen(bed, need, units), ...leaveOut(bed, tooDeep, soilDepth, below)],
         },
       ];
     });
@@ -96,14 +99,16 @@ function belowOf(bed: Bed, grounds: readonly GroundUnder[], limits: Limits): Bel
 }
 
 /** Leaving out what is too deep-rooted helps only where the rest has soil enough. */
-function withoutCrops(bed: Bed, tooDeep: readonly Crop[], soilDepth: number, below: Below): WayOut[] {
+function leaveOut(bed: Bed, tooDeep: readonly Crop[], soilDepth: number, below: Below): WayOut[] {
   if (tooDeep.length === 0 || soilDepth < below.least - SAME_LENGTH) return [];
-  const out = new Set<string>(tooDeep.map(({ id }) => id));
-  const crops = bed.crops.filter((id) => !out.has(id));
+  const left = withoutCrops(
+    bed,
+    tooDeep.map(({ id }) => id),
+  );
   return [
     {
       label: `Leave out ${listedOrCounted(tooDeep.map(cropWord), "crops")}`,
-      ops: [{ op: "set", id: bed.id, changes: { crops } }],
+      ops: [{ op: "set", id: bed.id, changes: { plantings: left } }],
     },
   ];
 }

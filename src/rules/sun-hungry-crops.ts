@@ -4,6 +4,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import { LIMITS, type Limits } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
+import { growing, withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatHours } from "../units/format-figure.ts";
 import { cropsOf, SAME_HOURS, sunAskedBy, sunWanted } from "./crop-sun.ts";
@@ -59,15 +60,17 @@ export const sunHungryCrops = defineRule({
 
 /** A crop that bears this much sun and asks for no more soil, in the place of those that do not; or only what is left. */
 function othersInstead(bed: Bed, hungry: readonly Crop[], hours: number, limits: Limits): WayOut[] {
-  const out = new Set<string>(hungry.map(({ id }) => id));
-  const left = bed.crops.filter((id) => !out.has(id));
+  const left = withoutCrops(
+    bed,
+    hungry.map(({ id }) => id),
+  );
   const fit = left.length > 0 ? null : substitute(hungry, hours, limits);
   if (left.length === 0 && !fit) return [];
   const names = listedOrCounted(hungry.map(cropWord), "crops");
   return [
     {
       label: fit ? `Grow ${cropWord(fit)} instead of ${names}` : `Leave out ${names}`,
-      ops: [{ op: "set", id: bed.id, changes: { crops: fit ? [fit.id] : left } }],
+      ops: [{ op: "set", id: bed.id, changes: { plantings: fit ? growing(fit.id) : left } }],
     },
   ];
 }

@@ -26,7 +26,7 @@ export const tooLittleSun = defineRule({
       const got = sun.get(bed.id);
       if (!got) return [];
       const tooLittle = got.hours < limits.sunLeast - SAME_HOURS;
-      const notFull = bed.crops.length === 0 && got.hours < limits.sun - SAME_HOURS;
+      const notFull = bed.plantings.length === 0 && got.hours < limits.sun - SAME_HOURS;
       if (!tooLittle && !notFull) return [];
       const limit = tooLittle ? limits.sunLeast : limits.sun;
       const hours = formatHours(got.hours);

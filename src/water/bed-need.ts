@@ -11,7 +11,7 @@ import { kcOfWetting, type Wetting } from "./wetted-soil.ts";
 import { aboveZero, within } from "./within.ts";
 
 /** A crop that stands in a share of a bed for part of the year. */
-export interface Planting {
+export interface WateredCrop {
   readonly crop: CropId;
   /** Day of the year it is sown or planted, 1 to 365. */
   readonly plantedOn: number;
@@ -26,7 +26,7 @@ export interface BedWater {
   /** Soil inside the wall. */
   readonly areaMm2: number;
   readonly room: RootRoom;
-  readonly plantings: readonly Planting[];
+  readonly plantings: readonly WateredCrop[];
   /** False under a roof or a sheet that keeps rain off. */
   readonly rainedOn: boolean;
   /** How the young crop is watered, for its coefficient; null takes the tabled one. */
@@ -103,7 +103,7 @@ interface Growth {
   readonly months: readonly { readonly days: number; readonly kcDays: number; readonly rootDepth: number }[];
 }
 
-function growthOf(planting: Planting, bed: BedWater, reference: readonly ReferenceMonth[]): Growth {
+function growthOf(planting: WateredCrop, bed: BedWater, reference: readonly ReferenceMonth[]): Growth {
   const water = cropWater(planting.crop);
   const curve = curveOf(planting, water, bed, reference);
   const months = MONTHS.map(() => ({ days: 0, kcDays: 0, rootDepth: 0 }));
@@ -122,7 +122,7 @@ function growthOf(planting: Planting, bed: BedWater, reference: readonly Referen
 }
 
 function curveOf(
-  { plantedOn, days, onSupports }: Planting,
+  { plantedOn, days, onSupports }: WateredCrop,
   water: CropWater,
   { wetting, mulchedShare }: BedWater,
   reference: readonly ReferenceMonth[],
@@ -178,7 +178,7 @@ function partOf({ share, water, room, months }: Growth, month: number, et0: numb
 }
 
 /** @throws RangeError where on some day the crops of a bed fill more than the bed */
-function checkRoom(plantings: readonly Planting[]): void {
+function checkRoom(plantings: readonly WateredCrop[]): void {
   const filled = new Array<number>(YEAR_DAYS).fill(0);
   for (const { plantedOn, days, share } of plantings) {
     within(plantedOn, 1, YEAR_DAYS, "the day of planting");

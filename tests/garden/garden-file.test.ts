@@ -5,6 +5,7 @@ import {
   emptyGarden,
   type Garden,
   GardenFileError,
+  newPlanting,
   readGarden,
   readGardenText,
   writeGarden,
@@ -28,6 +29,9 @@ function refusal(json: unknown): { path: string; reason: string } {
   }
   return { path: "", reason: "it was accepted" };
 }
+
+const listed = (...crops: string[]): Json =>
+  crops.map((crop) => JSON.parse(JSON.stringify({ ...newPlanting("kale"), crop })));
 
 const withItem = (changes: { [key: string]: Json }) => {
   const json = plain(gardenOf(bed("salads")));
@@ -144,8 +148,8 @@ describe("a file that is no garden", () => {
     ],
     [
       "an unknown crop",
-      withItem({ crops: ["tomato", "mandrake"] }),
-      "items[0].crops[1]",
+      withItem({ plantings: listed("tomato", "mandrake") }),
+      "items[0].plantings[1].crop",
       "is not a crop of the crop table",
     ],
     [

@@ -53,7 +53,7 @@ describe("the JSON Schema", () => {
     ["an unknown kind", withBed({ kind: "pond" })],
     ["an id in capitals", withBed({ id: "Salads" })],
     ["a width of nothing", withBed({ shape: { type: "rectangle", width: 0, length: 900 } })],
-    ["an unknown crop", withBed({ crops: ["mandrake"] })],
+    ["an unknown crop", withBed({ lastYear: ["mandrake"] })],
     ["an unknown board", withBed({ wall: { ...good.items[0].wall, board: "9x9" } })],
     ["half a course", withBed({ wall: { ...good.items[0].wall, courses: 1.5 } })],
     ["a latitude past the pole", { ...good, site: { ...good.site, latitude: 91 } }],

@@ -62,6 +62,56 @@ describe("version 1", () => {
   });
 });
 
+describe("version 2", () => {
+  const raw: { items: { kind: string; crops?: string[] }[] } = JSON.parse(
+    readFileSync(new URL("v2-one-of-everything-us.json", fixtures), "utf8"),
+  );
+  const garden = readGardenText(JSON.stringify(raw));
+  const beds = garden.items.filter((item) => item.kind === "bed");
+
+  it("keeps each crop of a bed, in its order, with nothing else said of it", () => {
+    const listed = raw.items.filter(({ kind }) => kind === "bed").map(({ crops }) => crops);
+    expect(listed.flat()).not.toHaveLength(0);
+    expect(beds.map(({ plantings }) => plantings)).toEqual(listed.map((crops) => crops?.map(newPlantingOf)));
+  });
+
+  it("takes a crop that was listed twice for one", () => {
+    const twice = {
+      ...raw,
+      items: raw.items.map((item) => (item.crops ? { ...item, crops: ["kale", "pea", "kale"] } : item)),
+    };
+    const read = readGardenText(JSON.stringify(twice)).items.filter((item) => item.kind === "bed");
+    expect(read[0]?.plantings.map(({ crop }) => crop)).toEqual(["kale", "pea"]);
+  });
+
+  it("takes beds for watered by hand in the rain, and knows no climate", () => {
+    for (const { watering, lastYear, winter } of beds) {
+      expect(watering).toMatchObject({ by: "hand", rainedOn: true, drip: { drawn: null } });
+      expect({ lastYear, winter }).toEqual({ lastYear: [], winter: "cover-crop" });
+    }
+    const { climate, water, upkeep, underlay, site } = garden;
+    expect({ climate, water, upkeep, underlay, wind: site.wind }).toEqual({
+      climate: null,
+      water: { tap: null, supply: null, main: "half", drawnMain: null },
+      upkeep: { topUp: "habit", topUpsAYear: 1, cover: null, firstYear: null },
+      underlay: null,
+      wind: "open",
+    });
+  });
+});
+
+/** Written out, so that a later change of what a new planting is does not change what version 2 meant. */
+const newPlantingOf = (crop: string) => ({
+  crop,
+  from: null,
+  until: null,
+  set: "rows",
+  apart: null,
+  rowsApart: null,
+  run: "along",
+  patch: null,
+});
+
 describe("the chain of migrations", () => {
   it("leads from version 1 to the current one without a gap", () => {
     expect(MIGRATIONS.map(({ from }) => from)).toEqual(countTo(VERSION - 1));

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { applyOps, emptyGarden, type Garden, type Item, itemId, type Op } from "../../src/index.ts";
+import { applyOps, emptyGarden, type Garden, growing, type Item, itemId, type Op } from "../../src/index.ts";
 import { fullGarden } from "../helpers/full-garden.ts";
 import { bed, fence, gardenOf, shed } from "../helpers/garden-of.ts";
 import { refusedOp, testOps } from "../helpers/test-op.ts";
@@ -56,10 +56,14 @@ describe("applyOps", () => {
 
   it("sets fields, and puts in order what is behind and in front", () => {
     const after = testOps(garden, [
-      { op: "set", id: salads.id, changes: { name: "Greens", crops: ["spinach"], trellis: 1500 } },
+      { op: "set", id: salads.id, changes: { name: "Greens", plantings: growing("spinach"), trellis: 1500 } },
       { op: "reorder", id: hut.id, index: 0 },
     ]);
-    expect(find(after, "salads")).toMatchObject({ name: "Greens", crops: ["spinach"], trellis: 1500 });
+    expect(find(after, "salads")).toMatchObject({
+      name: "Greens",
+      plantings: growing("spinach"),
+      trellis: 1500,
+    });
     expect(ids(after)).toEqual(["hut", "salads", "roots"]);
   });
 
@@ -156,8 +160,8 @@ describe("a broken change", () => {
     ],
     [
       "an unknown crop",
-      { op: "set", id: salads.id, changes: { crops: ["mandrake"] } },
-      /crops\[0\] is not a crop/,
+      { op: "set", id: salads.id, changes: { lastYear: ["mandrake"] } },
+      /lastYear\[0\] is not a crop/,
     ],
     ["a yard that crosses itself", { op: "set-yard", yard: crossing }, /yard must be one plain outline/],
     [

@@ -3,6 +3,7 @@ import {
   emptyGarden,
   freshId,
   type Garden,
+  growing,
   type Item,
   newItem,
   type Units,
@@ -45,7 +46,40 @@ export function fullGarden(units: Units): Garden {
         tested: true,
       },
       mulch: { material: "straw", depth: 55 },
-      crops: ["tomato", "lettuce-head"],
+      plantings: [
+        ...growing("tomato"),
+        {
+          crop: "lettuce-head",
+          from: "03-20",
+          until: "06-01",
+          set: "block",
+          apart: 260,
+          rowsApart: 310,
+          run: "across",
+          patch: { at: [120.5, -200], width: 400, length: 650.25 },
+        },
+      ],
+      lastYear: ["kale", "garlic"],
+      watering: {
+        by: i === 0 ? "sprinkler" : "drip",
+        rainedOn: i !== 1,
+        drip: {
+          run: "across",
+          apart: 310,
+          emittersApart: 155,
+          emitterLh: 1.9,
+          drawn:
+            i === 2
+              ? [
+                  [
+                    [-400, 0],
+                    [400.5, 20],
+                  ],
+                ]
+              : null,
+        },
+      },
+      winter: (["mulch", "sheet", "nothing", "mulch"] as const)[i] ?? "mulch",
       trellis: 1830,
       legs: i === 0 ? 690 : null,
       already: i === 2 ? { courses: 1, soilDepth: 120 } : null,
@@ -61,6 +95,7 @@ export function fullGarden(units: Units): Garden {
       place: 'Quoted "somewhere"\n[1,\n  2\n]',
       north: -12.5,
       winter: "mild",
+      wind: "windy",
       lastFrost: "04-26",
       timeZone: "Europe/Lisbon",
       season: { from: "05-01", to: "10-15" },
@@ -84,6 +119,42 @@ export function fullGarden(units: Units): Garden {
       supplier: "The yard by the canal",
       horizon: 15,
       own: { "board:2x6:douglas-fir:8ft": 9.75 },
+    },
+    climate: {
+      station: "The airfield",
+      altitude: 312.5,
+      setting: "coast",
+      gaugeHeight: 10_000,
+      months: Array.from({ length: 12 }, (_, month) => ({
+        maxC: 5 + month,
+        minC: -2.5 + month,
+        rain: 40.5 + month,
+        humidity: month % 2 === 0 ? 70 : null,
+        sunHours: month % 3 === 0 ? 4.5 : null,
+        windMs: month % 4 === 0 ? 3.1 : null,
+      })),
+    },
+    water: {
+      tap: items.find(({ kind }) => kind === "tap")?.id ?? null,
+      supply: { stillKPa: 340, openLh: 1500 },
+      main: "threeQuarter",
+      drawnMain: [
+        [
+          [0, 0],
+          [1200.5, 0],
+        ],
+      ],
+    },
+    upkeep: { topUp: "advice", topUpsAYear: 2, cover: "oats", firstYear: 2027 },
+    underlay: {
+      picture: "0123456789abcdef".repeat(4),
+      pixels: [1600, 1200],
+      at: [5000, 4000.5],
+      turn: 3.5,
+      mmPerPixel: 12.5,
+      opacity: 0.4,
+      locked: true,
+      data: null,
     },
     items,
   };

@@ -1,7 +1,9 @@
 import {
   BARROW,
+  type CropId,
   emptyGarden,
   type Garden,
+  growing,
   type Item,
   type ItemOf,
   itemId,
@@ -76,6 +78,8 @@ type BedChanges = Omit<Changes<"bed">, "wall" | "fill" | "bottom"> &
     readonly wall?: ItemOf<"bed">["wall"];
     readonly fill?: Partial<ItemOf<"bed">["fill"]>;
     readonly bottom?: Partial<ItemOf<"bed">["bottom"]>;
+    /** Plantings of these, nothing else said. */
+    readonly crops?: readonly CropId[];
   };
 
 /**
@@ -83,7 +87,7 @@ type BedChanges = Omit<Changes<"bed">, "wall" | "fill" | "bottom"> &
  * plain; two courses of 2x6 and open below unless told otherwise.
  */
 export function bed(id: string, changes: BedChanges = {}): ItemOf<"bed"> {
-  const { x, y, w, h, fill, bottom, ...fields } = changes;
+  const { x, y, w, h, fill, bottom, crops, ...fields } = changes;
   const plain = thing("bed", id, fields);
   return {
     ...plain,
@@ -92,6 +96,7 @@ export function bed(id: string, changes: BedChanges = {}): ItemOf<"bed"> {
     ...(fields.at && { at: fields.at }),
     fill: { ...plain.fill, belowRim: 0, ...fill },
     bottom: { ...plain.bottom, ...bottom },
+    ...(crops && { plantings: growing(...crops) }),
   };
 }
 

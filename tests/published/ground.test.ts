@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Garden, INCH, type ItemOf, LIMITS } from "../../src/index.ts";
+import { type CropId, type Garden, INCH, LIMITS } from "../../src/index.ts";
 import { coarseMesh } from "../../src/rules/coarse-mesh.ts";
 import { computeFacts } from "../../src/rules/compute-facts.ts";
 import { deckLoad } from "../../src/rules/deck-load.ts";
@@ -25,7 +25,7 @@ describe("depth of soil over good ground", () => {
 });
 
 describe("depth of soil over paving", () => {
-  const paved = (inches: number, crops: ItemOf<"bed">["crops"] = [], hardDepth?: number) =>
+  const paved = (inches: number, crops: readonly CropId[] = [], hardDepth?: number) =>
     gardenWith(
       hardDepth === undefined ? {} : { limits: { hardDepth: hardDepth * INCH } },
       ground("terrace", { w: 3000, h: 4000, cover: "paving" }),

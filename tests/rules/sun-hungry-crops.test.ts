@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { applyOps, bedShade, type Garden, type ItemOf, itemId, type Point } from "../../src/index.ts";
+import {
+  applyOps,
+  bedShade,
+  type CropId,
+  type Garden,
+  type ItemOf,
+  itemId,
+  type Point,
+} from "../../src/index.ts";
 import { checkGarden } from "../../src/rules/check-garden.ts";
 import { sunHungryCrops } from "../../src/rules/sun-hungry-crops.ts";
 import { bed, gardenWith, house } from "../helpers/garden-of.ts";
@@ -15,9 +23,9 @@ const yard: readonly Point[] = [
 ];
 const south = house("south", { x: 0, y: 15_500, w: 14_000, h: 2500, height: 5200, roof: "flat" });
 const west = house("west", { name: "Barn", x: 0, y: 8500, w: 3000, h: 7000, height: 6500, roof: "flat" });
-const corner = (crops: readonly string[]): ItemOf<"bed"> =>
+const corner = (crops: readonly CropId[]): ItemOf<"bed"> =>
   bed("beans", { name: "Beans", at: [4800, 12_900], crops });
-const gardenOf = (crops: readonly string[], changes: Partial<Garden> = {}): Garden => ({
+const gardenOf = (crops: readonly CropId[], changes: Partial<Garden> = {}): Garden => ({
   ...gardenWith({ site, yard }, south, west, corner(crops)),
   ...changes,
 });

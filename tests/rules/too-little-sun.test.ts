@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { applyOps, bedShade, type Garden, itemId, type Point } from "../../src/index.ts";
+import { applyOps, bedShade, type CropId, type Garden, itemId, type Point } from "../../src/index.ts";
 import { checkGarden } from "../../src/rules/check-garden.ts";
 import { tooLittleSun } from "../../src/rules/too-little-sun.ts";
 import { bed, gardenWith, house, wall } from "../helpers/garden-of.ts";
@@ -18,7 +18,7 @@ const FAR = 900_000;
 
 type Case = (typeof SUN.direct_sun.cases)[number];
 /** A speck of soil and a wall to its south; north of the equator a wall that shades it. */
-function behindWall({ lat, date, h, d }: Case, crops: readonly string[] = []): Garden {
+function behindWall({ lat, date, h, d }: Case, crops: readonly CropId[] = []): Garden {
   const day = date.slice(5);
   const speck = bed("speck", {
     shape: { type: "rectangle", width: SIDE, length: SIDE },

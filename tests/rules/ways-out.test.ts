@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { EXAMPLES } from "../../src/examples/index.ts";
-import { applyOps, type Garden, type Item, type ItemOf, itemId, limitIds } from "../../src/index.ts";
+import { applyOps, type Garden, growing, type Item, type ItemOf, itemId, limitIds } from "../../src/index.ts";
 import { checkGarden } from "../../src/rules/check-garden.ts";
 import { RULES } from "../../src/rules/index.ts";
 import type { Snag } from "../../src/rules/rule.ts";
@@ -59,7 +59,9 @@ function troubled(scene: Garden, seed: number): Garden {
             way: pick(["mix", "layered", "native"] as const),
             mixDepth: pick([150, 305]),
           },
-          crops: pick([[], ["tomato"], ["carrot", "lettuce-leaf"], ["asparagus", "parsnip"]] as const),
+          plantings: growing(
+            ...pick([[], ["tomato"], ["carrot", "lettuce-leaf"], ["asparagus", "parsnip"]] as const),
+          ),
         }
       : item,
   );

@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bedNeed, type Planting } from "../../src/water/bed-need.ts";
+import { bedNeed, type WateredCrop } from "../../src/water/bed-need.ts";
 import { dayOfYear } from "../../src/water/calendar.ts";
 import { referenceMonths } from "../../src/water/climate.ts";
 import { bedOf, INLAND, INLAND_PLACE, month, planting, rainOf, turned } from "./year.ts";
 
 const reference = referenceMonths(INLAND, INLAND_PLACE);
 const rain = rainOf(INLAND);
-const yearOf = (plantings: readonly Planting[], over: Parameters<typeof bedOf>[1] = {}, efficiency = 1) =>
+const yearOf = (plantings: readonly WateredCrop[], over: Parameters<typeof bedOf>[1] = {}, efficiency = 1) =>
   bedNeed(bedOf(plantings, over), reference, rain, efficiency);
 const total = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
 

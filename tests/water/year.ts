@@ -1,4 +1,4 @@
-import type { BedWater, Planting } from "../../src/water/bed-need.ts";
+import type { BedWater, WateredCrop } from "../../src/water/bed-need.ts";
 import type { Climate, Place, ReferenceMonth } from "../../src/water/climate.ts";
 
 /** Temperatures and rain of a made-up inland place at 40° north: cold dry winters, hot summers. January first. */
@@ -34,7 +34,7 @@ export const month = (over: Partial<ReferenceMonth> = {}): ReferenceMonth => ({
   ...over,
 });
 
-export const planting = (over: Partial<Planting> = {}): Planting => ({
+export const planting = (over: Partial<WateredCrop> = {}): WateredCrop => ({
   crop: "tomato",
   plantedOn: 135,
   days: 120,
@@ -44,7 +44,7 @@ export const planting = (over: Partial<Planting> = {}): Planting => ({
 });
 
 /** 1.2 m by 2.4 m, 280 mm of loam over a hard floor. */
-export const bedOf = (plantings: readonly Planting[], over: Partial<BedWater> = {}): BedWater => ({
+export const bedOf = (plantings: readonly WateredCrop[], over: Partial<BedWater> = {}): BedWater => ({
   areaMm2: 1200 * 2400,
   room: { depth: 280, soil: { drained: 0.25, wilting: 0.12 }, ground: null },
   plantings,

@@ -1,9 +1,11 @@
 import * as v from "valibot";
-import { CROP_IDS, isCropId } from "../crop-ids.ts";
 import { between, count, size, sizeOrNone, stageField, standing, text } from "../fields.ts";
+import { cropsField, plantingsField } from "../plantings.ts";
 import type { DeepReadonly } from "../readonly.ts";
 import { shapeField } from "../shape-field.ts";
 import { boardSize } from "../timber-sizes.ts";
+import { winterField } from "../upkeep-field.ts";
+import { bedWateringField } from "../watering.ts";
 
 const parts = between(0, 1000, "must be within 0 and 1000");
 
@@ -91,11 +93,12 @@ export const bedSchema = v.strictObject({
   bottom: bottomField,
   fill: fillField,
   mulch: mulchField,
-  /** Ids of rows of the crop table, in the order given. */
-  crops: v.pipe(
-    v.array(v.pipe(text, v.check(isCropId, "is not a crop of the crop table")), "must be a list of crops"),
-    v.maxLength(CROP_IDS.length, `has more than ${CROP_IDS.length} crops`),
-  ),
+  /** What grows in it over the year, one after another or side by side. */
+  plantings: plantingsField,
+  /** What grew in it last year. */
+  lastYear: cropsField,
+  watering: bedWateringField,
+  winter: winterField,
   /** Height above the soil of the trellis that stands in the bed, mm; null for none. */
   trellis: v.nullable(size),
   /** A table bed stands on legs: height of the underside of its soil box, mm; null for a bed on the ground. */

@@ -1,4 +1,4 @@
-import type { Migration, RawGarden } from "./migration.ts";
+import { type Migration, type RawGarden, record } from "./migration.ts";
 
 /**
  * Version 2: beds and paths know their stage, beds what of them stands already and their recipe by parts, roofs which way
@@ -61,10 +61,4 @@ function ridgeAlongX({ type, width, length, points }: RawGarden): boolean {
     return Math.max(...values) - Math.min(...values);
   };
   return span(0) >= span(1);
-}
-
-/** A record as it is, or a failure of this step: what follows would tell nonsense. */
-function record(raw: unknown): RawGarden {
-  if (typeof raw !== "object" || raw === null || Array.isArray(raw)) throw new TypeError("not a record");
-  return { ...raw };
 }

@@ -1,8 +1,9 @@
+import { bedsArePlantedAndWatered } from "./beds-are-planted-and-watered.ts";
 import { bedsKnowTheirStage } from "./beds-know-their-stage.ts";
 import type { Migration, RawGarden } from "./migration.ts";
 
 /** Every step there is, oldest first. */
-export const MIGRATIONS: readonly Migration[] = [bedsKnowTheirStage];
+export const MIGRATIONS: readonly Migration[] = [bedsKnowTheirStage, bedsArePlantedAndWatered];
 
 /** A step that could not make sense of a garden. */
 export class MigrationError extends Error {

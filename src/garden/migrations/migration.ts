@@ -13,3 +13,9 @@ export interface Migration {
   /** Pure: leaves what it is given as it is. The version field is set by the runner. */
   readonly step: (garden: RawGarden) => RawGarden;
 }
+
+/** A record as it is. @throws TypeError for anything else: what follows would tell nonsense */
+export function record(raw: unknown): RawGarden {
+  if (typeof raw !== "object" || raw === null || Array.isArray(raw)) throw new TypeError("not a record");
+  return { ...raw };
+}

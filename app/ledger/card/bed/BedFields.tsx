@@ -1,5 +1,5 @@
 import { memo } from "react";
-import { INCH, type ItemOf, type Units } from "../../../../src/index.ts";
+import { cropIdsOf, INCH, type ItemOf, type Units } from "../../../../src/index.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
@@ -92,5 +92,7 @@ function bottomGist({ bottom }: Bed): string {
   return parts.length > 0 ? parts.join(" and ") : "open";
 }
 
-const cropsGist = ({ crops }: Bed): string =>
-  crops.length === 0 ? "none yet" : `${crops.length} ${crops.length === 1 ? "crop" : "crops"}`;
+function cropsGist(bed: Bed): string {
+  const { length } = cropIdsOf(bed);
+  return length === 0 ? "none yet" : `${length} ${length === 1 ? "crop" : "crops"}`;
+}

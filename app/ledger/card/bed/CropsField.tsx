@@ -3,10 +3,14 @@ import {
   CROPS,
   type Crop,
   cropById,
+  cropIdsOf,
   formatShort,
   type ItemOf,
+  newPlanting,
+  type Planting,
   rootRun,
   type Units,
+  withoutCrops,
 } from "../../../../src/index.ts";
 import { setItem } from "../set-item.ts";
 
@@ -21,11 +25,12 @@ const MOST_SHOWN = 8;
 export function CropsField({ bed, units }: Props) {
   const id = useId();
   const [sought, setSought] = useState("");
-  const found = search(sought).filter((crop) => !bed.crops.includes(crop.id));
+  const inBed = cropIdsOf(bed);
+  const found = search(sought).filter((crop) => !inBed.includes(crop.id));
 
-  const setCrops = (crops: readonly string[]) => setItem(bed, "crops", { crops });
+  const setPlantings = (plantings: readonly Planting[]) => setItem(bed, "plantings", { plantings });
   const addCrop = (crop: Crop) => {
-    setCrops([...bed.crops, crop.id]);
+    setPlantings([...bed.plantings, newPlanting(crop.id)]);
     setSought("");
     document.getElementById(id)?.focus();
   };
@@ -33,7 +38,7 @@ export function CropsField({ bed, units }: Props) {
   return (
     <div className="crops wide">
       <ul className="crop-list" aria-label="Crops in this bed">
-        {bed.crops.map((cropId) => {
+        {inBed.map((cropId) => {
           const crop = cropById(cropId);
           return (
             <li key={cropId}>
@@ -45,7 +50,7 @@ export function CropsField({ bed, units }: Props) {
                 type="button"
                 className="button small"
                 aria-label={`Take out ${crop?.name ?? cropId}`}
-                onClick={() => setCrops(bed.crops.filter((one) => one !== cropId))}
+                onClick={() => setPlantings(withoutCrops(bed, [cropId]))}
               >
                 ×
               </button>
