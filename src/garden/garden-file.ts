@@ -56,6 +56,8 @@ export function readGarden(json: unknown): Garden {
   if (items.length > MOST_ITEMS) {
     throw new GardenFileError({ path: "items", reason: `has more than ${MOST_ITEMS} things` });
   }
+  const list = listForFields(rest);
+  if (list) throw new GardenFileError(list);
   const result = v.safeParse(withoutItems, rest, { abortEarly: true });
   if (!result.success) throw new GardenFileError(problemOf(result.issues[0]));
   const flaw = yardProblem(result.output.yard);
@@ -64,6 +66,13 @@ export function readGarden(json: unknown): Garden {
 }
 
 const withoutItems = v.omit(gardenSchema, ["items"]);
+
+/** The schema takes a list for fields called 0, 1, 2: where any name will do, it would let one in. */
+function listForFields({ limits, prices }: Readonly<Record<string, unknown>>): Problem | null {
+  const reason = "must be a group of fields";
+  if (Array.isArray(limits)) return { path: "limits", reason };
+  return isRecord(prices) && Array.isArray(prices.own) ? { path: "prices.own", reason } : null;
+}
 
 function readItems(raw: readonly unknown[]): readonly Item[] {
   const seen = new Set<string>();

@@ -13,8 +13,16 @@ type Step = string | number;
 export const pathText = (steps: readonly Step[]): string =>
   steps.reduce<string>((path, step) => {
     if (typeof step === "number") return `${path}[${step}]`;
-    return path === "" ? step : `${path}.${step}`;
+    return path === "" ? fieldText(step) : `${path}.${fieldText(step)}`;
   }, "");
+
+const LONGEST_FIELD = 60;
+
+/** A field no garden has may be called anything: it is quoted, cut, and cleared of what would turn the sentence about. */
+function fieldText(field: string): string {
+  if (/^[\w-]+$/.test(field) && field.length <= LONGEST_FIELD) return field;
+  return `"${[...field.replace(/["\p{C}]/gu, "·")].slice(0, LONGEST_FIELD).join("")}"`;
+}
 
 /** A finding of the schema in plain words; `under` is where in the garden the checked value stands. */
 export function problemOf(issue: v.BaseIssue<unknown>, under: readonly Step[] = []): Problem {

@@ -116,6 +116,20 @@ describe("a file that is no garden", () => {
   it.each<[string, unknown, string, string | RegExp]>([
     ["a field missing", { ...plain(), yard: undefined }, "yard", "is missing"],
     ["a field nobody knows", { ...plain(), colour: "red" }, "colour", "is not a field of a garden"],
+    ["a field without a name", { ...plain(), "": 1 }, '""', "is not a field of a garden"],
+    [
+      "a field that turns the sentence about",
+      { ...plain(), "\u202E no": 1 },
+      '"· no"',
+      "is not a field of a garden",
+    ],
+    ["a list for limits", { ...plain(), limits: [] }, "limits", "must be a group of fields"],
+    [
+      "a list for prices",
+      { ...plain(), prices: { ...emptyGarden("us").prices, own: [0, 3] } },
+      "prices.own",
+      "must be a group of fields",
+    ],
     ["a number that is not one", withItem({ turn: Number.NaN }), "items[0].turn", "must be a number"],
     ["a place out of sight", withItem({ at: [0, 2e6] }), "items[0].at[1]", "lies more than 1 km away"],
     ["infinity", withItem({ at: [Number.POSITIVE_INFINITY, 0] }), "items[0].at[0]", /finite|1 km/],
