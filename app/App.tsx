@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react";
+import { plainText } from "../src/index.ts";
 import { Dialogs } from "./dialogs/Dialogs.tsx";
 import { Fallback } from "./Fallback.tsx";
 import { KeepingNotices } from "./keeping/KeepingNotices.tsx";
@@ -20,7 +21,7 @@ const Barrow = lazy(async () => ({ default: (await import("./barrow/Barrow.tsx")
 /** The whole page: top bar, plan, barrow under it, ledger at the right (a sheet from the bottom on a phone). */
 export function App() {
   useShortcuts();
-  const name = useEditor((s) => s.garden.name);
+  const name = plainText(useEditor((s) => s.garden.name));
   return (
     <div className="desk">
       <title>{name ? `${name} · Bedwright` : "Bedwright"}</title>

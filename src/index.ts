@@ -47,11 +47,12 @@ export { GardenFileError, readGarden, readGardenText, writeGarden } from "./gard
 export { headingOf } from "./garden/heading.ts";
 export { type Item, type ItemOf, type Kind, unreachable } from "./garden/item.ts";
 export { defaultLimit, LIMITS, type LimitId, type Limits, limitIds, limitsOf } from "./garden/limits.ts";
-export { nameOf } from "./garden/name-of.ts";
+export { nameOf, ownName } from "./garden/name-of.ts";
 export { BARROW, freshId, isPreset, newItem, type Preset } from "./garden/new-item.ts";
 export type { Op } from "./garden/op.ts";
 export { applyOps } from "./garden/operations.ts";
 export { outlineOf } from "./garden/outline.ts";
+export { plainText } from "./garden/plain-text.ts";
 export { cropIdsOf, growing, newPlanting, type Planting, withoutCrops } from "./garden/plantings.ts";
 export { LEAD_LEVELS, type LeadLevel, leadVerdicts } from "./garden/soil-lead.ts";
 export type { Source } from "./garden/source.ts";

@@ -1,4 +1,5 @@
 import { useCallback, useState } from "react";
+import { plainText } from "../../src/index.ts";
 import type { EarlierState, KeptGarden } from "../keeping/types.ts";
 import { EarlierStates } from "./EarlierStates.tsx";
 import { plural } from "./plural.ts";
@@ -18,7 +19,7 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, 
   const [asking, setAsking] = useState(false);
   const [showsEarlier, setShowsEarlier] = useState(false);
   const { id, problem } = garden;
-  const name = garden.name || "Garden without a name";
+  const name = plainText(garden.name) || "Garden without a name";
   const load = useCallback(() => earlier(id), [earlier, id]);
 
   return (

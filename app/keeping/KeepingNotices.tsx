@@ -1,3 +1,4 @@
+import { plainText } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { Notice } from "./Notice.tsx";
 import { pageGardens } from "./page-gardens.ts";
@@ -85,8 +86,8 @@ function SetAsideNotice() {
   );
   return (
     <Notice urgent doings={doings}>
-      <strong>{setAside.name || "A garden without a name"}</strong> is set aside, whole: {setAside.problem}.
-      Its file and its earlier states are under Gardens.
+      <strong>{plainText(setAside.name) || "A garden without a name"}</strong> is set aside, whole:{" "}
+      {setAside.problem}. Its file and its earlier states are under Gardens.
     </Notice>
   );
 }

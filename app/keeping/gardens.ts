@@ -1,4 +1,5 @@
 import { EXAMPLES, emptyGarden, type Garden, writeGarden } from "../../src/index.ts";
+import { fileNameOf } from "../sharing/file-name.ts";
 import type { Editor } from "../store/editor.ts";
 import { type Board, type Laid, laidOut, unkeptGarden } from "./board.ts";
 import { sharingWith, unpackedText } from "./earlier-states.ts";
@@ -14,6 +15,7 @@ import { useKeeping } from "./use-keeping.ts";
 /** No garden file is larger; the engine says the same of its text, but a file need not be read to know. */
 const LARGEST_FILE = 5_000_000;
 const FILE_TYPE = "application/json";
+const ENDING = "bedwright.json";
 const GONE = "That garden is no longer on this device.";
 
 const refused = (reason: string): Outcome => ({ ok: false, reason });
@@ -93,14 +95,14 @@ export function createGardens(
       }),
     saveToFile() {
       const { garden } = editor.getState();
-      offerFile(fileName(garden.name), writeGarden(garden), FILE_TYPE);
+      offerFile(fileNameOf(garden.name, ENDING), writeGarden(garden), FILE_TYPE);
       inFile = garden;
     },
     rescue: (id) =>
       asking(async () => {
         const found = await shelf.get(id);
         if (!found) return refused(GONE);
-        offerFile(fileName(found.name), found.text, FILE_TYPE);
+        offerFile(fileNameOf(found.name, ENDING), found.text, FILE_TYPE);
         return { ok: true, garden: null };
       }),
     async openFromFile(file) {
@@ -152,15 +154,7 @@ const timeOf = (at: number): string =>
 
 const LONGEST_NAME = 80;
 const nameWith = (name: string, words: string): string =>
-  `${name.slice(0, LONGEST_NAME - words.length - 1)} ${words}`;
+  // Cut as a string is counted, and not within a letter.
+  `${name.slice(0, LONGEST_NAME - words.length - 1).replace(/[\uD800-\uDBFF]$/, "")} ${words}`;
 const copyName = (name: string): string => nameWith(name, "(copy)");
 const rescuedName = (name: string): string => nameWith(name, "(rescued)");
-
-function fileName(name: string): string {
-  const plain = name
-    .normalize("NFKD")
-    .replace(/[^\p{L}\p{N}]+/gu, "-")
-    .replace(/^-+|-+$/g, "")
-    .toLowerCase();
-  return `${plain || "garden"}.bedwright.json`;
-}

@@ -1,6 +1,7 @@
 import type Konva from "konva";
 import { useRef } from "react";
 import { Stage } from "react-konva/lib/ReactKonvaCore";
+import { plainText } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { GroundLayer } from "./GroundLayer.tsx";
 import { HandsLayer } from "./hands/HandsLayer.tsx";
@@ -39,7 +40,7 @@ export function Plan() {
         className="plan-board"
         role="application"
         {...WORKABLE}
-        aria-label={`Plan of ${name || "the garden"}`}
+        aria-label={`Plan of ${plainText(name) || "the garden"}`}
         {...handlers}
       >
         {width > 0 && height > 0 && (

@@ -1,5 +1,5 @@
 import { type FocusEvent, type KeyboardEvent, type MouseEvent, memo, useCallback, useState } from "react";
-import { describeItem, type Item, type ItemId, nameOf, type Units } from "../../src/index.ts";
+import { describeItem, type Item, type ItemId, nameOf, ownName, type Units } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { useMarks } from "./hands/marks.ts";
 import { planKey, toCard } from "./hands/plan-keys.ts";
@@ -93,7 +93,7 @@ const ItemButton = memo(function ItemButton({ item, units }: { readonly item: It
       data-y={item.at[1]}
       onClick={choose}
     >
-      {item.name ? describeItem(item, units) : `${nameOf(item)}: ${describeItem(item, units)}`}
+      {ownName(item) ? describeItem(item, units) : `${nameOf(item)}: ${describeItem(item, units)}`}
     </button>
   );
 });

@@ -6,6 +6,7 @@ import {
   type Garden,
   type Item,
   type ItemOf,
+  ownName,
   type Point,
   placed,
   type Shape,
@@ -76,7 +77,7 @@ function shapeLabel(item: Shaped, view: View, units: Units, measure: Measure): L
 
 /** What a thing's label may say, fullest first. */
 function wordings(item: Shaped, units: Units): readonly (readonly LabelLine[])[] {
-  const name = item.name || KIND_WORDS[item.kind];
+  const name = ownName(item) || KIND_WORDS[item.kind];
   switch (item.kind) {
     case "bed": {
       const big = { text: name, letters: LETTERS.name };
@@ -135,7 +136,7 @@ function planSize(shape: Shape): readonly number[] {
 /** Name and height of a tree, under its trunk. */
 function treeLabel(tree: ItemOf<"tree">, view: View, units: Units, measure: Measure): Label | null {
   const letters: Letters = { ...LETTERS.note, colour: INK.leaf };
-  const text = `${tree.name || KIND_WORDS.tree} ${formatDistance(tree.height, units)}`;
+  const text = `${ownName(tree) || KIND_WORDS.tree} ${formatDistance(tree.height, units)}`;
   const width = measure(text, letters);
   const height = letters.size * LEADING;
   if (width > tree.canopy * view.scale * 0.9) return null;
@@ -153,7 +154,7 @@ function openingLabel(
 ): Label | null {
   const letters = LETTERS.note;
   const text =
-    item.kind === "gate" ? `${item.name || "gate"} ${formatShort(item.width, units)}` : doorName(item);
+    item.kind === "gate" ? `${ownName(item) || "gate"} ${formatShort(item.width, units)}` : doorName(item);
   const width = measure(text, letters);
   const height = letters.size * LEADING;
   const opening = item.width * view.scale;
@@ -168,12 +169,12 @@ function openingLabel(
 const OPENING_IN_SIGHT = 14;
 /** Words much wider than their opening would lie on what is beside it. */
 const MOST_OVERHANG = 2.2;
-const doorName = (door: ItemOf<"door">): string => door.name || (door.kitchen ? "kitchen" : "door");
+const doorName = (door: ItemOf<"door">): string => ownName(door) || (door.kitchen ? "kitchen" : "door");
 
 function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure): Label | null {
   if (view.scale < 0.02) return null;
   const letters: Letters = { ...LETTERS.note, colour: INK.water };
-  const text = tap.name || KIND_WORDS.tap;
+  const text = ownName(tap) || KIND_WORDS.tap;
   const [width, height] = [measure(text, letters), letters.size * LEADING];
   const [x, y] = toScreen(view, tap.at);
   return { lines: [{ text, letters }], at: [x + 11 + width / 2, y + 9], turn: 0, width, height };

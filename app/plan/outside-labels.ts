@@ -1,4 +1,4 @@
-import { type Box, boundsOf, type Item, outlineOf, type Point } from "../../src/index.ts";
+import { type Box, boundsOf, type Item, outlineOf, ownName, type Point } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
 import { type Label, LEADING, labelBox, labelOf, overlap, SMALL_NAME } from "./label.ts";
 import { type Letters, measure } from "./lettering.ts";
@@ -13,7 +13,7 @@ const OFF = 4;
 /** Names that have no room in their beds, beside them: where nothing stands and nothing is written. */
 export function outsideLabels(items: readonly Item[], view: View, units: "us" | "metric"): readonly Label[] {
   const nameless = items.filter(
-    (item) => item.kind === "bed" && item.name !== "" && !labelOf(item, view, units),
+    (item) => item.kind === "bed" && ownName(item) !== "" && !labelOf(item, view, units),
   );
   if (nameless.length === 0) return [];
   const standing = standingBoxes(items, view);
@@ -23,7 +23,7 @@ export function outsideLabels(items: readonly Item[], view: View, units: "us" | 
     const bed = boundsOf(outlineOf(item).map((corner) => toScreen(view, corner)));
     if (Math.max(bed.maxX - bed.minX, bed.maxY - bed.minY) < SMALLEST) return [];
     const others = standing.filter(({ id }) => id !== item.id).map(({ box }) => box);
-    const label = beside(item.name, bed, [...others, ...written]);
+    const label = beside(ownName(item), bed, [...others, ...written]);
     if (label) written.push(labelBox(label));
     return label ? [label] : [];
   });

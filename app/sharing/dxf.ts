@@ -23,7 +23,7 @@ function draw(drawing: DxfWriter, stroke: Stroke): void {
       drawing.addCircle(point3d(...stroke.at), stroke.radius);
       return;
     case "text":
-      drawing.addText(point3d(...stroke.at), stroke.height, stroke.text);
+      drawing.addText(point3d(...stroke.at), stroke.height, literal(stroke.text));
       return;
     default: {
       const never: never = stroke;
@@ -31,3 +31,15 @@ function draw(drawing: DxfWriter, stroke: Stroke): void {
     }
   }
 }
+
+/**
+ * Text as it stands: a backslash, a caret or two per cent signs in a name begin no code for another letter, a line break
+ * or an overline.
+ * @source control codes of TEXT in the DXF reference for AC1021, from memory: "%%u", "\U+0041", "^J"; written out they are
+ *   "%%%" for a per cent sign and "^ " for a caret
+ */
+const literal = (text: string): string =>
+  text
+    .replaceAll("\\", "\\U+005C")
+    .replaceAll("^", "^ ")
+    .replace(/%(?=%)|(?<=%)%/g, "%%%");

@@ -45,6 +45,8 @@ function nextName(name: string, items: readonly Item[]): string {
 
 /** A name may have 80 letters. */
 const LONGEST_STEM = 74;
-const numbered = (stem: string, number: number) => `${stem.slice(0, LONGEST_STEM)} ${number}`;
+const numbered = (stem: string, number: number) => `${shortStem(stem)} ${number}`;
+/** Cut as a string is counted, and not within a letter. */
+const shortStem = (stem: string) => stem.slice(0, LONGEST_STEM).replace(/[\uD800-\uDBFF]$/, "");
 
 export const removeOps = (ids: readonly ItemId[]): Op[] => ids.map((id) => ({ op: "remove", id }));

@@ -4,7 +4,7 @@ import { distance } from "../geometry/vector.ts";
 import { formatSpoken } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
 import { type Item, unreachable } from "./item.ts";
-import { KIND_WORDS } from "./name-of.ts";
+import { KIND_WORDS, ownName } from "./name-of.ts";
 
 /**
  * A thing in one line, for lists and screen readers: what it is, its name and its size ("L-shaped bed Herbs, 7 ft by 3 ft 6 in").
@@ -12,7 +12,7 @@ import { KIND_WORDS } from "./name-of.ts";
 export function describeItem(item: Item, units: Units): string {
   const word = shapeWord(item);
   const what = word === "" ? KIND_WORDS[item.kind] : `${word} ${KIND_WORDS[item.kind].toLowerCase()}`;
-  const name = item.name.trim();
+  const name = ownName(item);
   // A house called House is a house.
   const named = name === "" || name.toLowerCase() === what.toLowerCase() ? what : `${what} ${name}`;
   const size = sizeOf(item, units);

@@ -116,12 +116,9 @@ const nameStroke = (item: Item): Stroke => ({
   draw: "text",
   layer: "names",
   at: item.at,
-  text: oneLine(nameOf(item)),
+  text: nameOf(item),
   height: LETTERS,
 });
-
-/** A line break in a name would end the field it stands in, and let what follows be read as something else. */
-const oneLine = (name: string): string => name.replace(/\p{Cc}+/gu, " ").trim();
 
 function upright(stroke: Stroke): Stroke {
   const flip = ([x, y]: Point): Point => [x, 0 - y];

@@ -33,7 +33,7 @@ export function wrapped(text: string, width: number, pt: number, weight: Weight 
     }
     if (line !== "") lines.push(line);
     line = word;
-    while (textWidth(line, pt, weight) > width && line.length > 1) {
+    while (textWidth(line, pt, weight) > width && [...line].length > 1) {
       const fits = fittingLetters(line, width, pt, weight);
       lines.push(line.slice(0, fits));
       line = line.slice(fits);
@@ -50,8 +50,13 @@ export function shortened(text: string, width: number, pt: number, weight: Weigh
   return `${text.slice(0, fittingLetters(text, Math.max(0, room), pt, weight)).trimEnd()}…`;
 }
 
+/** How much of a text fits, one letter at least; counted as a string is cut, and never within a letter. */
 function fittingLetters(text: string, width: number, pt: number, weight: Weight): number {
-  let fits = 1;
-  while (fits < text.length && textWidth(text.slice(0, fits + 1), pt, weight) <= width) fits++;
+  let fits = 0;
+  for (const letter of text) {
+    const longer = fits + letter.length;
+    if (fits > 0 && textWidth(text.slice(0, longer), pt, weight) > width) break;
+    fits = longer;
+  }
   return fits;
 }

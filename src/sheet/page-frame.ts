@@ -1,4 +1,5 @@
 import { LIMITS, type LimitId, limitsOf } from "../garden/limits.ts";
+import { plainText } from "../garden/plain-text.ts";
 import { formatMoney, formatRatio, formatVolume } from "../units/format-figure.ts";
 import { formatDistance, formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
@@ -59,7 +60,7 @@ export function frameMarks(facts: SheetFacts, paper: Paper, scaleText: string, d
   const footTop = paper.height - paper.margin - foot.length * lineHeight(LEAST_PT);
   return [
     text(
-      shortened(garden.name || "Build sheet", (right - left) * 0.5, TITLE_PT, "bold"),
+      shortened(plainText(garden.name) || "Build sheet", (right - left) * 0.5, TITLE_PT, "bold"),
       left,
       paper.margin + 6,
       {

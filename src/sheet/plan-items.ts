@@ -3,7 +3,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import type { Cover } from "../garden/kinds/ground.ts";
 import type { Door, Gate } from "../garden/kinds/opening.ts";
 import type { Path } from "../garden/kinds/path.ts";
-import { nameOf } from "../garden/name-of.ts";
+import { nameOf, ownName } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { thickened } from "../geometry/clip.ts";
 import { boundsOf, centroid } from "../geometry/ring.ts";
@@ -77,7 +77,7 @@ export function itemMarks(item: Exclude<Item, Bed>, pen: Pen): Mark[] {
       const { minX, maxX } = boundsOf(outline);
       return [
         pen.ring(outline, PENS.line, undefined, [1.2, 0.8]),
-        ...pen.word(item.name || "keep clear", centroid(outline), maxX - minX),
+        ...pen.word(ownName(item) || "keep clear", centroid(outline), maxX - minX),
       ];
     }
     default:
@@ -98,7 +98,11 @@ function openingMarks(opening: Gate | Door, pen: Pen): Mark[] {
   const local = (x: number, y: number) => placed([x, y], opening.at, opening.turn);
   const gap: Mark = { ...pen.line([local(-half, 0), local(half, 0)], 0.9), fill: "paper" } as Mark;
   const sill = pen.line([local(-half, 0), local(half, 0)], PENS.fine);
-  const word = pen.word(opening.name, local(0, pen.garden(opening.kind === "gate" ? -4 : 4)), pen.garden(40));
+  const word = pen.word(
+    ownName(opening),
+    local(0, pen.garden(opening.kind === "gate" ? -4 : 4)),
+    pen.garden(40),
+  );
   if (opening.swing === "sliding") return [sill, ...word];
   const side = opening.hinge === "left" ? 1 : -1;
   const towards = opening.swing === "out" ? 1 : -1;

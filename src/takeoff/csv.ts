@@ -1,4 +1,5 @@
 import type { Garden } from "../garden/garden.ts";
+import { plainText } from "../garden/plain-text.ts";
 import type { Takeoff } from "./types.ts";
 
 /**
@@ -39,7 +40,7 @@ export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garde
     [
       "",
       "",
-      `Total for ${garden.name}`,
+      `Total for ${plainText(garden.name)}`,
       "",
       "",
       "",

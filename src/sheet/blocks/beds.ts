@@ -1,4 +1,5 @@
 import type { Bed } from "../../garden/kinds/bed.ts";
+import { ownName } from "../../garden/name-of.ts";
 import { formatVolume } from "../../units/format-figure.ts";
 import type { BedKind } from "../bed-kinds.ts";
 import { fillWords, heightWords, materialWords, sizeWords, standingWords } from "../bed-words.ts";
@@ -45,7 +46,7 @@ function kindRow(
   const quantities = takeoff.beds.find(({ id }) => id === first?.id);
   if (!first || !quantities) return [];
   // A bed that was never named is known by its mark alone.
-  const names = beds.flatMap(({ bed }) => (bed.name === "" ? [] : [bed.name])).join(", ");
+  const names = beds.flatMap(({ bed }) => ownName(bed) || []).join(", ");
   const called = names === "" ? letter : `${letter} ${names}:`;
   const facts = [sizeWords(first, units), ...told.map((words) => words(first)), standingWords(first)];
   const wood = quantities.woodyVolumeL > 0 ? `, ${formatVolume(quantities.woodyVolumeL, units)} of wood` : "";
