@@ -2,6 +2,7 @@ import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
 import { boot } from "./boot.ts";
+import { startBoard } from "./device/board.ts";
 import { openLink } from "./sharing/open-link.ts";
 import "./style/lettering.css";
 import "./style/tokens.css";
@@ -21,6 +22,7 @@ if (!root) throw new Error("index.html has lost its root");
 void import("./plan/Plan.tsx");
 void import("./barrow/Barrow.tsx");
 
+startBoard();
 await boot();
 await openLink(window);
 createRoot(root).render(

@@ -1,4 +1,5 @@
 import type { Point } from "../../src/index.ts";
+import { inkAge } from "../style/ink.ts";
 import { type HatchName, TILES } from "./hatch-tiles.ts";
 import type { Pen } from "./pen.ts";
 
@@ -8,8 +9,14 @@ import type { Pen } from "./pen.ts";
  * and dragging carry it along instead of sliding the thing over it.
  */
 const patterns = new Map<string, CanvasPattern>();
+/** The age of the colours the patterns are drawn in. */
+let inked = 0;
 
 function patternOf(ctx: CanvasRenderingContext2D, name: HatchName, ratio: number): CanvasPattern | null {
+  if (inkAge() !== inked) {
+    patterns.clear();
+    inked = inkAge();
+  }
   const key = `${name}@${ratio}`;
   const known = patterns.get(key);
   if (known) return known;

@@ -13,7 +13,6 @@ import {
   type Units,
 } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
-import { INK } from "../style/ink.ts";
 import { labelRooms } from "./label-room.ts";
 import { LETTERS, type Letters, letteringAge, type Measure, measure as measureLetters } from "./lettering.ts";
 import { toScreen } from "./viewport.ts";
@@ -135,7 +134,7 @@ function planSize(shape: Shape): readonly number[] {
 
 /** Name and height of a tree, under its trunk. */
 function treeLabel(tree: ItemOf<"tree">, view: View, units: Units, measure: Measure): Label | null {
-  const letters: Letters = { ...LETTERS.note, colour: INK.leaf };
+  const letters: Letters = { ...LETTERS.note, colour: "leaf" };
   const text = `${ownName(tree) || KIND_WORDS.tree} ${formatDistance(tree.height, units)}`;
   const width = measure(text, letters);
   const height = letters.size * LEADING;
@@ -173,7 +172,7 @@ const doorName = (door: ItemOf<"door">): string => ownName(door) || (door.kitche
 
 function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure): Label | null {
   if (view.scale < 0.02) return null;
-  const letters: Letters = { ...LETTERS.note, colour: INK.water };
+  const letters: Letters = { ...LETTERS.note, colour: "water" };
   const text = ownName(tap) || KIND_WORDS.tap;
   const [width, height] = [measure(text, letters), letters.size * LEADING];
   const [x, y] = toScreen(view, tap.at);

@@ -1,20 +1,20 @@
 import type { Point } from "../../src/index.ts";
-import { INK, LETTERING } from "../style/ink.ts";
+import { INK, type InkName, LETTERING } from "../style/ink.ts";
 import type { Pen } from "./pen.ts";
 
 export interface Letters {
   readonly size: number;
   readonly weight: 400 | 500 | 600;
-  readonly colour: string;
+  readonly colour: InkName;
   /** Extra room between letters, px. */
   readonly spaced?: number;
 }
 
 export const LETTERS = {
-  name: { size: 14, weight: 600, colour: INK.ink },
-  size: { size: 12, weight: 500, colour: INK.ink },
-  note: { size: 12, weight: 500, colour: INK.faint },
-  building: { size: 14, weight: 600, colour: INK.ink, spaced: 3 },
+  name: { size: 14, weight: 600, colour: "ink" },
+  size: { size: 12, weight: 500, colour: "ink" },
+  note: { size: 12, weight: 500, colour: "faint" },
+  building: { size: 14, weight: 600, colour: "ink", spaced: 3 },
 } as const satisfies Record<string, Letters>;
 
 const FALLBACK = '"DIN Alternate", "Roboto Condensed", "Arial Narrow", sans-serif';
@@ -87,7 +87,7 @@ export function letter(
     ctx.lineWidth = 4;
     ctx.strokeText(text, shift, 0.5);
   }
-  ctx.fillStyle = letters.colour;
+  ctx.fillStyle = INK[letters.colour];
   ctx.fillText(text, shift, 0.5);
   ctx.restore();
 }

@@ -1,11 +1,12 @@
 import type Konva from "konva";
 import { type RefObject, useEffect } from "react";
+import { useBoard } from "../device/board.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { whenLettered } from "./lettering.ts";
 import { usePlanSize } from "./plan-size.ts";
 
 /**
- * Draws the layers again when the view, the units, the lettering or the pixel ratio change. Nothing is rendered for
+ * Draws the layers again when the view, the units, the lettering, the colours or the pixel ratio change. Nothing is rendered for
  * it: the scenes stay as they are and look at the view when they draw.
  */
 export function useRedraw(stage: RefObject<Konva.Stage | null>): void {
@@ -21,6 +22,7 @@ export function useRedraw(stage: RefObject<Konva.Stage | null>): void {
         if (now.ratio !== before.ratio) refine(stage.current, now.ratio);
         if (now !== before) redraw();
       }),
+      useBoard.subscribe(redraw),
       whenLettered(redraw),
     ];
     refine(stage.current, usePlanSize.getState().ratio);

@@ -1,5 +1,4 @@
 import type { Garden, ItemId } from "../../../src/index.ts";
-import { INK } from "../../style/ink.ts";
 import { paintDimension } from "../paint/dimension.ts";
 import type { Pen } from "../pen.ts";
 import { distancesOf } from "./distances.ts";
@@ -11,7 +10,7 @@ const SHORTEST = 3;
 export function paintNeighbourDistances(pen: Pen, garden: Garden, id: ItemId | null): void {
   if (id === null) return;
   for (const { from, to, width, words, fails } of distancesOf(garden, id)) {
-    if (fails) paintDimension(pen, { from, to, words, colour: INK.accent, heavy: true });
-    else if (width * pen.view.scale >= SHORTEST) paintDimension(pen, { from, to, words, colour: INK.ink });
+    if (fails) paintDimension(pen, { from, to, words, colour: "accent", heavy: true });
+    else if (width * pen.view.scale >= SHORTEST) paintDimension(pen, { from, to, words, colour: "ink" });
   }
 }

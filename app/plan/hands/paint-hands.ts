@@ -55,7 +55,7 @@ function paintSelectedYard(pen: Pen, { yard, units }: Garden): void {
       pen,
       formatLength(distance(from, to), units),
       place,
-      { ...LETTERS.note, colour: INK.accent },
+      { ...LETTERS.note, colour: "accent" },
       { turn },
     );
   }
@@ -118,16 +118,16 @@ function paintGuide(pen: Pen, { kind, from, to, label }: Guide): void {
   if (kind === "line") {
     traceLine(pen, [from, to]);
     rule(pen, { colour: INK.water, width: 1.25, dash: [6, 4] });
-    if (label) letter(pen, label, middle(a, b), { ...LETTERS.note, colour: INK.water });
+    if (label) letter(pen, label, middle(a, b), { ...LETTERS.note, colour: "water" });
     return;
   }
-  paintDimension(pen, { from, to, words: formatLength(distance(from, to), pen.units), colour: INK.water });
+  paintDimension(pen, { from, to, words: formatLength(distance(from, to), pen.units), colour: "water" });
   if (!label) return;
   // Beside the dimension line, on the side that reads upwards or to the right.
   const level = Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]);
   const [x, y] = middle(a, b);
   const place: Point = level ? [x, y + 16] : [x + 14, y + 15];
-  letter(pen, label, place, { ...LETTERS.note, colour: INK.water }, { align: level ? "center" : "left" });
+  letter(pen, label, place, { ...LETTERS.note, colour: "water" }, { align: level ? "center" : "left" });
 }
 
 function paintDrawing(pen: Pen, { points, next }: Drawing, { units }: Garden): void {

@@ -6,8 +6,6 @@ import { type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 import { paintLabel } from "./label.ts";
 
-const TINT = "#e7e3d4";
-
 /** A house or shed: hatched all over, its walls the heaviest line on the plan. */
 export function paintBuilding(pen: Pen, item: ItemOf<"house" | "shed">): void {
   const { ctx, view, units } = pen;
@@ -15,12 +13,12 @@ export function paintBuilding(pen: Pen, item: ItemOf<"house" | "shed">): void {
   ctx.lineJoin = "miter";
   ctx.beginPath();
   traceRing(pen, outlineOf(item), house ? 3 : 2);
-  ctx.fillStyle = TINT;
+  ctx.fillStyle = INK.building;
   ctx.fill();
   ctx.save();
   ctx.globalAlpha = 0.55;
   fillHatched(pen, house ? "building" : "shed", toScreen(view, item.at));
   ctx.restore();
   rule(pen, { colour: INK.ink, width: house ? 2.5 : 2 });
-  paintLabel(pen, labelOf(item, view, units), TINT);
+  paintLabel(pen, labelOf(item, view, units), INK.building);
 }

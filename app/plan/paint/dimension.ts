@@ -1,5 +1,5 @@
 import type { Point } from "../../../src/index.ts";
-import { INK } from "../../style/ink.ts";
+import { INK, type InkName } from "../../style/ink.ts";
 import { LETTERS, type Letters, letter, measure } from "../lettering.ts";
 import { type Pen, rule } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
@@ -9,7 +9,7 @@ export interface Dimension {
   readonly from: Point;
   readonly to: Point;
   readonly words: string;
-  readonly colour: string;
+  readonly colour: InkName;
   /** The one heavy thing on the plan: a gap that fails, its words on a tag. */
   readonly heavy?: boolean;
 }
@@ -25,7 +25,7 @@ export function paintDimension(pen: Pen, { from, to, words, colour, heavy = fals
   ctx.lineCap = "butt";
   ctx.moveTo(ax, ay);
   ctx.lineTo(bx, by);
-  rule(pen, { colour, width });
+  rule(pen, { colour: INK[colour], width });
   const length = Math.hypot(bx - ax, by - ay);
   const angle = Math.atan2(by - ay, bx - ax) - Math.PI / 4;
   const [sx, sy] = [Math.cos(angle) * SLASH, Math.sin(angle) * SLASH];
@@ -38,14 +38,14 @@ export function paintDimension(pen: Pen, { from, to, words, colour, heavy = fals
       ctx.moveTo(x - sx, y - sy);
       ctx.lineTo(x + sx, y + sy);
     }
-    rule(pen, { colour, width: 2 });
+    rule(pen, { colour: INK[colour], width: 2 });
   }
   if (heavy) paintTag(pen, tagPlace([ax, ay], [bx, by], words), words);
   else paintFigure(pen, [(ax + bx) / 2, (ay + by) / 2], words, colour);
 }
 
 /** A figure on its line: the line is broken for it, also between a foot and its inches. */
-function paintFigure(pen: Pen, [x, y]: Point, words: string, colour: string): void {
+function paintFigure(pen: Pen, [x, y]: Point, words: string, colour: InkName): void {
   const letters: Letters = { ...LETTERS.note, colour };
   const width = measure(words, letters) + 4;
   pen.ctx.fillStyle = INK.sheet;
@@ -53,7 +53,7 @@ function paintFigure(pen: Pen, [x, y]: Point, words: string, colour: string): vo
   letter(pen, words, [x, y], letters);
 }
 
-const TAG: Letters = { size: 13, weight: 600, colour: INK.sheet };
+const TAG: Letters = { size: 13, weight: 600, colour: "sheet" };
 const TAG_PADDING = 6;
 const TAG_HEIGHT = 20;
 

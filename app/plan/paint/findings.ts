@@ -100,7 +100,7 @@ function paintActive(pen: Pen, snag: Snag, now: ReadonlyMap<ItemId, Item>, shown
   }
   const [from, to] = snag.at;
   if (from && to && isGap(snag)) {
-    paintDimension(pen, { from, to, words: gapWords(snag, pen), colour: INK.accent, heavy: true });
+    paintDimension(pen, { from, to, words: gapWords(snag, pen), colour: "accent", heavy: true });
     return;
   }
   for (const place of snag.at) {

@@ -1,5 +1,5 @@
 import { type ItemOf, outlineOf } from "../../../src/index.ts";
-import { INK } from "../../style/ink.ts";
+import { INK, type InkName } from "../../style/ink.ts";
 import { fillHatched } from "../hatch.ts";
 import type { HatchName } from "../hatch-tiles.ts";
 import { type Pen, rule, traceRing } from "../pen.ts";
@@ -19,17 +19,17 @@ export const GROUND_HATCH: Readonly<Record<Cover, HatchName>> = {
   roof: "roof",
 };
 
-/** The tint under a hatch: close to paper, for the hatch says what it is. */
-export const GROUND_TINT: Readonly<Record<Cover, string>> = {
-  soil: "#f6ecd6",
-  lawn: "#f1f1df",
-  weeds: "#f0efdb",
-  bark: "#efe3cb",
-  "loose-gravel": "#efece4",
-  "firm-gravel": "#ece9e0",
-  paving: "#e9e8e2",
-  deck: "#efe6d4",
-  roof: "#eae7de",
+/** The tint under a hatch. */
+export const GROUND_TINT: Readonly<Record<Cover, InkName>> = {
+  soil: "groundSoil",
+  lawn: "groundLawn",
+  weeds: "groundWeeds",
+  bark: "groundBark",
+  "loose-gravel": "groundLooseGravel",
+  "firm-gravel": "groundFirmGravel",
+  paving: "groundPaving",
+  deck: "groundDeck",
+  roof: "groundRoof",
 };
 
 /** A patch of ground by the hatch of what lies there; a dashed edge where the soil under it is contaminated. */
@@ -37,7 +37,7 @@ export function paintGround(pen: Pen, item: ItemOf<"ground">): void {
   const { ctx } = pen;
   ctx.beginPath();
   traceRing(pen, outlineOf(item), 1);
-  ctx.fillStyle = GROUND_TINT[item.cover];
+  ctx.fillStyle = INK[GROUND_TINT[item.cover]];
   ctx.fill();
   fillHatched(pen, GROUND_HATCH[item.cover], toScreen(pen.view, item.at));
   if (item.contaminated) rule(pen, { colour: INK.accent, width: 1.5, dash: [7, 3, 1.5, 3] });

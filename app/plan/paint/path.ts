@@ -40,7 +40,7 @@ export function paintPathEdges(pen: Pen, path: Path): void {
 /** The body of a path, hatched by its surface. */
 export function paintPath(pen: Pen, path: Path): void {
   const band = layBand(pen, path);
-  pen.ctx.strokeStyle = GROUND_TINT[path.surface];
+  pen.ctx.strokeStyle = INK[GROUND_TINT[path.surface]];
   pen.ctx.lineWidth = Math.max(band, lineWidth(pen, 1));
   pen.ctx.stroke();
   if (band >= 5) bandHatched(pen, GROUND_HATCH[path.surface], toScreen(pen.view, path.at), band);

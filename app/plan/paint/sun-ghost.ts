@@ -18,5 +18,5 @@ export function paintGhost(pen: Pen, ring: readonly Point[]): void {
   ctx.beginPath();
   traceRing(pen, ring, 2);
   rule(pen, { colour: INK.accent, width: 2, dash: [8, 5] });
-  letter(pen, "best place", toScreen(pen.view, centroid(ring)), { ...LETTERS.size, colour: INK.accent });
+  letter(pen, "best place", toScreen(pen.view, centroid(ring)), { ...LETTERS.size, colour: "accent" });
 }

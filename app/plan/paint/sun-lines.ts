@@ -15,7 +15,7 @@ const HALO = { width: 4, strength: 0.6 } as const;
 /** A ring smaller than this is a speck, and a line shorter than that has no room for its hours, px. */
 const SPECK = 24;
 const LETTERED = 72;
-const HOURS: Letters = { ...LETTERS.note, weight: 600, colour: INK.sun };
+const HOURS: Letters = { ...LETTERS.note, weight: 600, colour: "sun" };
 
 const drawn = new WeakMap<SunGrid, readonly Contour[]>();
 

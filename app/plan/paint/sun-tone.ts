@@ -1,5 +1,5 @@
 import { type Garden, outlineOf, type SunGrid } from "../../../src/index.ts";
-import { INK } from "../../style/ink.ts";
+import { INK, inkAge } from "../../style/ink.ts";
 import { type Pen, traceRing } from "../pen.ts";
 import { clipOut } from "../shadows/paint-shadows.ts";
 import { toScreen } from "../viewport.ts";
@@ -8,7 +8,12 @@ import { LEVELS } from "./sun-lines.ts";
 /** How much denser the tone gets from one line to the next. */
 const STEP = 0.045;
 
-const toned = new WeakMap<SunGrid, HTMLCanvasElement>();
+interface Toned {
+  readonly canvas: HTMLCanvasElement;
+  /** The age of the colours it is toned in. */
+  readonly inked: number;
+}
+const toned = new WeakMap<SunGrid, Toned>();
 
 /** A quiet wash over the open ground, denser with every line of equal hours that is passed: the sunniest is the warmest. */
 export function paintSunTone(pen: Pen, ground: SunGrid, garden: Garden): void {
@@ -30,13 +35,13 @@ export function paintSunTone(pen: Pen, ground: SunGrid, garden: Garden): void {
 /** A map never changes, so it is toned once: a pixel a cell. */
 function toneOf(ground: SunGrid): HTMLCanvasElement {
   const known = toned.get(ground);
-  if (known) return known;
+  if (known?.inked === inkAge()) return known.canvas;
   const canvas = document.createElement("canvas");
   canvas.width = ground.columns;
   canvas.height = ground.rows;
   const ctx = canvas.getContext("2d");
   if (ctx) fillCells(ctx, ground);
-  toned.set(ground, canvas);
+  toned.set(ground, { canvas, inked: inkAge() });
   return canvas;
 }
 

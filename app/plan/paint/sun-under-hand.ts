@@ -1,10 +1,9 @@
 import { boundsOfItem, formatHours, type Garden, type ItemId } from "../../../src/index.ts";
-import { INK } from "../../style/ink.ts";
 import { LETTERS, type Letters, letter } from "../lettering.ts";
 import type { Pen } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
 
-const HOURS: Letters = { ...LETTERS.name, colour: INK.sun };
+const HOURS: Letters = { ...LETTERS.name, colour: "sun" };
 /** Room between the bed's edge and the middle of the words, px. */
 const ABOVE = 14;
 

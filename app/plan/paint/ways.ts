@@ -10,7 +10,7 @@ import {
   type Snag,
   type TurningSpace,
 } from "../../../src/index.ts";
-import { INK } from "../../style/ink.ts";
+import { INK, type InkName } from "../../style/ink.ts";
 import { clearPlace } from "../clear-place.ts";
 import { LETTERS, type Letters, letter, measure } from "../lettering.ts";
 import { type Pen, rule, traceCircle, traceLine, traceRing } from "../pen.ts";
@@ -39,8 +39,8 @@ export function waysOfRule(id: string): Ways {
 
 /** A way this wide lets two wheelchairs pass; where it is narrowest is of no interest any more, mm. */
 const WIDE = 60 * INCH;
-const WALK = { colour: INK.leaf, dash: [2, 4] } as const;
-const HOSE = { colour: INK.water, dash: [7, 4] } as const;
+const WALK = { colour: "leaf", dash: [2, 4] } as const;
+const HOSE = { colour: "water", dash: [7, 4] } as const;
 
 /** The ways of a bed: to the kitchen, along the hose, the narrowest place, where a wheelchair turns. */
 export function paintWays(pen: Pen, bed: BedAccess, access: Access, ways: Ways, taken: Box[]): void {
@@ -50,7 +50,7 @@ export function paintWays(pen: Pen, bed: BedAccess, access: Access, ways: Ways, 
   // What stands beside the bed itself is dimensioned with it.
   if (ways.narrowest && narrowest && narrowest.width < WIDE && !narrowest.between.includes(bed.id)) {
     const words = `way ${formatShort(narrowest.width, pen.units)}`;
-    paintDimension(pen, { from: narrowest.from, to: narrowest.to, words, colour: INK.faint });
+    paintDimension(pen, { from: narrowest.from, to: narrowest.to, words, colour: "faint" });
   }
   const space = access.wheelchair?.turningAt.find(({ bed: id }) => id === bed.id)?.space;
   if (ways.turning && space) paintTurningSpace(pen, space);
@@ -69,7 +69,7 @@ function paintRoute(
   pen: Pen,
   { points, length }: Route,
   name: string,
-  { colour, dash }: { readonly colour: string; readonly dash: readonly number[] },
+  { colour, dash }: { readonly colour: InkName; readonly dash: readonly number[] },
   taken: Box[],
 ): void {
   const { ctx } = pen;
@@ -77,7 +77,7 @@ function paintRoute(
   ctx.lineJoin = "round";
   ctx.lineCap = "butt";
   traceLine(pen, points);
-  rule(pen, { colour, width: 2, dash });
+  rule(pen, { colour: INK[colour], width: 2, dash });
   const words = `${name} ${formatDistance(length, pen.units)}`;
   const letters: Letters = { ...LETTERS.size, weight: 600, colour };
   const line = points.map((point) => toScreen(pen.view, point));

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { useBoard } from "../../device/board.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { whenLettered } from "../lettering.ts";
@@ -35,6 +36,7 @@ export function Rulers() {
           now.garden.units === before.garden.units;
         if (!same) ask();
       }),
+      useBoard.subscribe(ask),
       whenLettered(ask),
     ];
     paint();

@@ -7,8 +7,8 @@ import { crisp, lineWidth } from "../pen.ts";
 import type { PlanSize } from "../plan-size.ts";
 import { RULER } from "./ruler-size.ts";
 
-const NUMBERS: Letters = { size: 12, weight: 500, colour: INK.ink };
-const UNIT: Letters = { size: 11, weight: 500, colour: INK.faint };
+const NUMBERS: Letters = { size: 12, weight: 500, colour: "ink" };
+const UNIT: Letters = { size: 11, weight: 500, colour: "faint" };
 const LONG_TICK = 6;
 const SHORT_TICK = 3;
 
@@ -51,7 +51,7 @@ export function paintRulers(
   across.font = fontOf(NUMBERS);
   across.textAlign = "center";
   across.textBaseline = "middle";
-  across.fillStyle = NUMBERS.colour;
+  across.fillStyle = INK[NUMBERS.colour];
   for (const x of marksBetween(view.x, view.x + size.width / view.scale, steps.major, minX)) {
     const px = (x - view.x) * view.scale;
     // A number that would run under the corner is left out.
@@ -60,7 +60,7 @@ export function paintRulers(
   down.font = fontOf(NUMBERS);
   down.textAlign = "right";
   down.textBaseline = "middle";
-  down.fillStyle = NUMBERS.colour;
+  down.fillStyle = INK[NUMBERS.colour];
   for (const y of marksBetween(view.y, view.y + size.height / view.scale, steps.major, minY)) {
     const px = (y - view.y) * view.scale;
     if (px > RULER.top + 6)
@@ -107,7 +107,7 @@ function paintCorner(ctx: CanvasRenderingContext2D, unit: string): void {
   ctx.fillStyle = INK.paper;
   ctx.fillRect(0, 0, RULER.left, RULER.top);
   ctx.font = fontOf(UNIT);
-  ctx.fillStyle = UNIT.colour;
+  ctx.fillStyle = INK[UNIT.colour];
   ctx.textAlign = "center";
   ctx.fillText(unit, RULER.left / 2, RULER.top / 2);
 }

@@ -9,7 +9,7 @@ const DEPTH = 0.26;
 let tracing: HTMLCanvasElement | null = null;
 
 /**
- * Shadows within the yard, as a wash of ink.
+ * Shadows within the yard, as a dark wash.
  *
  * They are first drawn on a tracing sheet, each as dense as the light it takes: where two overlap, what is left is the
  * product of what each lets through, and two solid shadows are no darker than one. Roofs are left as they are drawn.
@@ -23,7 +23,7 @@ export function paintShadows(pen: Pen, shadows: readonly CastShadow[], garden: G
   ctx.beginPath();
   traceRing(sheet, garden.yard);
   ctx.clip();
-  ctx.fillStyle = INK.ink;
+  ctx.fillStyle = INK.shadow;
   for (const { takes, rings, without } of shadows) {
     ctx.save();
     if (without) clipOut(sheet, [without]);
