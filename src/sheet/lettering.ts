@@ -21,6 +21,10 @@ export function textWidth(text: string, pt: number, weight: Weight = "normal"): 
   return (thousandths / 1000) * pt * POINT;
 }
 
+/** Whether the widths of all its letters are known. */
+export const isMeasured = (text: string): boolean =>
+  [...text].every((letter) => Object.hasOwn(LETTER_WIDTHS, letter));
+
 /** Breaks text into lines no wider than `width` mm; a word that is wider alone is broken within. */
 export function wrapped(text: string, width: number, pt: number, weight: Weight = "normal"): string[] {
   const lines: string[] = [];
