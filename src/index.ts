@@ -96,6 +96,22 @@ export { type Leg, legsOf, type Traverse, traverse } from "./measuring/traverse.
 export { centreOf, type LaidOut, laidOut } from "./parcels/laid-out.ts";
 export { type Parcel, ParcelFileError, readParcels } from "./parcels/read-parcels.ts";
 export type { LonLat } from "./parcels/tangent-plane.ts";
+export { type PlantCount, plantCount } from "./planting/counts.ts";
+export { type FrostSite, type Frosts, frostsOf, USUAL_FROSTS } from "./planting/frosts.ts";
+export { longSide } from "./planting/long-side.ts";
+export { plantsOf } from "./planting/plants.ts";
+export { HARDINESS, isPerennial, SOWING_SOURCES, type Sowing, sowingOf } from "./planting/sowing-table.ts";
+export { type SetWindow, type SowingWindow, sowingWindow } from "./planting/sowing-window.ts";
+export { bedSpacing, SPACING_SOURCES, type Spacing, spacingOf } from "./planting/spacing.ts";
+export { standingsOf } from "./planting/standings.ts";
+export type { PlantedPatch, Standing } from "./planting/types.ts";
+export {
+  daysFrom,
+  meetInTime,
+  monthDayOf,
+  type Stretch as YearStretch,
+  yearDay,
+} from "./planting/year-day.ts";
 export { checkGarden, type Depth } from "./rules/check-garden.ts";
 export type { Grade, Snag, SnagUnit, WayOut } from "./rules/rule.ts";
 export { type RuleRow, rulesMarkdown, rulesTable } from "./rules/rules-table.ts";

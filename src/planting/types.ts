@@ -32,5 +32,13 @@ export interface PlantedPatch {
   readonly rowsApart: number;
   /** Centre lines of its rows, parted where the soil is; in a block those of its plants. */
   readonly rows: readonly (readonly [Point, Point])[];
+  /** Where each plant stands; none where there are so many that they are counted by their area. */
   readonly plants: readonly Point[];
+  /** How many plants that is. */
+  readonly count: number;
+  /**
+   * How many more its patch would hold if all of it were soil and nothing else stood there; 1 where it has no patch and there
+   * is no room for a single plant.
+   */
+  readonly notPlaced: number;
 }
