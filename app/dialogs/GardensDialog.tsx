@@ -74,7 +74,7 @@ export function GardensDialog() {
             Save to a file
           </button>
           <button type="button" className="button" onClick={() => openDialog("take-along")}>
-            Link, drawing, list
+            Link, picture, list
           </button>
         </p>
       </section>

@@ -1,6 +1,6 @@
-/** Hands text to the browser as a file to be saved. */
-export function offerFile(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands text or bytes to the browser as a file to be saved. */
+export function offerFile(name: string, content: string | Blob, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement("a");
   link.href = address;
   link.download = name;

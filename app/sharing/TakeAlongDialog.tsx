@@ -1,43 +1,94 @@
-import { useState } from "react";
-import { type Garden, takeoff } from "../../src/index.ts";
+import { type ReactNode, useState } from "react";
+import { type Garden, plainText, takeoff } from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { offerFile } from "../keeping/file.ts";
 import { pageGardens } from "../keeping/page-gardens.ts";
 import { saveCsv } from "../ledger/takeoff/save-csv.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { fileNameOf } from "./file-name.ts";
+import { PictureError, pngOf, RESOLUTIONS, type Resolution } from "./png.ts";
 import { linkTo, ShareLinkError } from "./share-link.ts";
+import "./sharing.css";
 
 /** Ways out of the planner: a link, and files for other programs. */
 export function TakeAlongDialog() {
   const garden = useEditor((s) => s.garden);
   return (
-    <Dialog title={`Take ${garden.name || "the garden"} along`}>
+    <Dialog title={`Take ${plainText(garden.name) || "the garden"} along`}>
       <LinkSection garden={garden} />
-      <section aria-label="As a file">
-        <h3>As a file</h3>
-        <FileRow
-          label="Garden file"
-          note="Everything, to open here again on this or another device."
-          onSave={() => pageGardens().saveToFile()}
-        />
-        <FileRow
-          label="Drawing (DXF)"
-          note="The plan in millimetres, a layer for each kind of thing, for programs that draw."
-          onSave={async () => {
-            // The drawing library is loaded when somebody wants a drawing.
-            const { dxfOf } = await import("./dxf.ts");
-            offerFile(fileNameOf(garden.name, "dxf"), dxfOf(garden), "image/vnd.dxf");
-          }}
-        />
-        <FileRow
-          label="Shopping list (CSV)"
-          note="The takeoff with its prices, for a spreadsheet."
-          onSave={() => saveCsv(takeoff(garden), garden)}
-        />
-        <p className="quiet">For paper or PDF press Build sheet and print it.</p>
-      </section>
+      <FileSection garden={garden} />
     </Dialog>
+  );
+}
+
+function FileSection({ garden }: { readonly garden: Garden }) {
+  const [resolution, setResolution] = useState<Resolution>(150);
+  const [problem, setProblem] = useState<string | null>(null);
+
+  const save = async (ending: string, make: () => Promise<string | Blob>, type: string) => {
+    setProblem(null);
+    try {
+      offerFile(fileNameOf(garden.name, ending), await make(), type);
+    } catch (error) {
+      if (!(error instanceof PictureError)) throw error;
+      setProblem(error.message);
+    }
+  };
+
+  // What makes the files is loaded when somebody wants one.
+  const picture = async () => (await import("./plan-picture.ts")).pictureOf(garden);
+
+  return (
+    <section aria-label="As a file">
+      <h3>As a file</h3>
+      {problem ? (
+        <p className="field-problem" role="alert">
+          {problem}
+        </p>
+      ) : null}
+      <FileRow
+        label="Garden file"
+        note="Everything, to open here again on this or another device."
+        onSave={() => pageGardens().saveToFile()}
+      />
+      <FileRow
+        label="Drawing (DXF)"
+        note="The plan in millimetres, a layer for each kind of thing, for programs that draw."
+        onSave={() => save("dxf", async () => (await import("./dxf.ts")).dxfOf(garden), "image/vnd.dxf")}
+      />
+      <FileRow
+        label="Picture (SVG)"
+        note="The plan true to scale, to print at any size or to work on in a drawing program."
+        onSave={() => save("svg", async () => (await picture()).svg, "image/svg+xml")}
+      />
+      <FileRow
+        label="Picture (PNG)"
+        note="The plan in dots, for a letter, a post or a message."
+        onSave={() => save("png", async () => pngOf(await picture(), resolution), "image/png")}
+      >
+        <select
+          aria-label="Dots to the inch"
+          className="file-choice"
+          value={resolution}
+          onChange={(event) => {
+            const chosen = RESOLUTIONS.find((one) => one === Number(event.target.value));
+            if (chosen) setResolution(chosen);
+          }}
+        >
+          {RESOLUTIONS.map((one) => (
+            <option key={one} value={one}>
+              {one} dots to the inch
+            </option>
+          ))}
+        </select>
+      </FileRow>
+      <FileRow
+        label="Shopping list (CSV)"
+        note="The takeoff with its prices, for a spreadsheet."
+        onSave={() => saveCsv(takeoff(garden), garden)}
+      />
+      <p className="quiet">For paper or PDF press Build sheet and print it.</p>
+    </section>
   );
 }
 
@@ -45,17 +96,22 @@ interface FileRowProps {
   readonly label: string;
   readonly note: string;
   readonly onSave: () => void;
+  /** What is chosen about it before it is saved. */
+  readonly children?: ReactNode;
 }
 
-const FileRow = ({ label, note, onSave }: FileRowProps) => (
+const FileRow = ({ label, note, onSave, children }: FileRowProps) => (
   <div className="kept-row">
     <div>
       <strong>{label}</strong>
       <span className="quiet">{note}</span>
     </div>
-    <button type="button" className="button" aria-label={`Save as ${label}`} onClick={onSave}>
-      Save
-    </button>
+    <div className="button-row">
+      {children}
+      <button type="button" className="button" aria-label={`Save as ${label}`} onClick={onSave}>
+        Save
+      </button>
+    </div>
   </div>
 );
 

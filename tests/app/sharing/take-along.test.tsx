@@ -1,6 +1,6 @@
-import { cleanup, render, screen } from "@testing-library/react";
+import { cleanup, render, screen, waitFor } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { provideGardens } from "../../../app/keeping/page-gardens.ts";
 import type { Gardens } from "../../../app/keeping/types.ts";
 import { LinkNotice } from "../../../app/sharing/LinkNotice.tsx";
@@ -12,6 +12,14 @@ import { EXAMPLES, emptyGarden, GardenFileError, readGardenText } from "../../..
 import { onTheBoard } from "../ledger-scene.ts";
 
 const example = EXAMPLES[0].garden;
+
+/** As large as a plan gets on the paper it is drawn for: 38 by 24.9 m at 1 : 100. */
+const LARGEST = [
+  [0, 0],
+  [38_000, 0],
+  [38_000, 24_900],
+  [0, 24_900],
+] as const;
 
 /** Gardens that open files as the page's do, without a shelf to keep them on. */
 function gardensWithoutShelf(): Gardens {
@@ -63,6 +71,49 @@ describe("a link to the garden", () => {
     const field = await screen.findByLabelText<HTMLInputElement>(/the link/i);
     const { hash } = new URL(field.value);
     expect(readGardenText(await textInLink(hash))).toEqual(example);
+  });
+});
+
+describe("a file of the plan", () => {
+  const saved: { name: string; blob: Blob }[] = [];
+  const click = HTMLAnchorElement.prototype.click;
+
+  beforeEach(() => {
+    saved.length = 0;
+    const blobs = new Map<string, Blob>();
+    vi.spyOn(URL, "createObjectURL").mockImplementation((blob) => {
+      if (!(blob instanceof Blob)) throw new TypeError("not a file");
+      blobs.set(`blob:${blobs.size}`, blob);
+      return `blob:${blobs.size - 1}`;
+    });
+    HTMLAnchorElement.prototype.click = function keep(this: HTMLAnchorElement) {
+      saved.push({ name: this.download, blob: blobs.get(this.href) ?? new Blob() });
+    };
+  });
+  afterEach(() => {
+    HTMLAnchorElement.prototype.click = click;
+    vi.restoreAllMocks();
+  });
+
+  it("is a picture true to scale, under the garden's name", async () => {
+    onTheBoard(example);
+    render(<TakeAlongDialog />);
+    await userEvent.click(screen.getByRole("button", { name: "Save as Picture (SVG)" }));
+    await waitFor(() => expect(saved).toHaveLength(1));
+    expect(saved[0]?.name).toBe("heron-lane-back-yard.svg");
+    expect(saved[0]?.blob.type).toBe("image/svg+xml");
+    const svg = new DOMParser().parseFromString((await saved[0]?.blob.text()) ?? "", "image/svg+xml");
+    expect(svg.documentElement.getAttribute("width")).toMatch(/^[\d.]+mm$/);
+    expect(svg.querySelector("title")?.textContent).toBe(`Plan of ${example.name}`);
+  });
+
+  it("that would have more dots than a browser draws is refused in a sentence, and nothing is saved", async () => {
+    onTheBoard({ ...emptyGarden("metric"), yard: LARGEST });
+    render(<TakeAlongDialog />);
+    await userEvent.selectOptions(screen.getByLabelText("Dots to the inch"), "300 dots to the inch");
+    await userEvent.click(screen.getByRole("button", { name: "Save as Picture (PNG)" }));
+    expect((await screen.findByRole("alert")).textContent).toMatch(/more than every browser can draw/);
+    expect(saved).toEqual([]);
   });
 });
 
