@@ -29,6 +29,7 @@ export {
   type Range,
   type RootClass,
 } from "./crops/crop-table.ts";
+export { cropWord } from "./crops/crop-word.ts";
 export { type Below, ROOT_RUN_SOURCES, rootRun } from "./crops/root-run.ts";
 export { poundsPerAcre, seedFor } from "./crops/seed-rate.ts";
 export { EXAMPLES, type Example } from "./examples/index.ts";
@@ -79,6 +80,8 @@ export {
   turnedAbout,
   unplaced,
 } from "./geometry/vector.ts";
+export { bedWaterYears } from "./irrigation/bed-water-year.ts";
+export type { BedDrip, BedWaterYear, DripPlan, DripZone } from "./irrigation/types.ts";
 export { type BestPlace, bestPlace } from "./layout/best-place.ts";
 export {
   type InTheWay,
@@ -204,6 +207,7 @@ export { type KcCurve, kcOn, type StageAir, stagesOver } from "./water/crop-coef
 export {
   CROP_WATER_SOURCES,
   type CropWater,
+  cropStagesSource,
   cropWater,
   cropWaterSource,
   type Stages,

@@ -5,7 +5,8 @@
  *
  * Kc, height and the note on supports: FAO-56 Table 12. p, the share of the soil's water that is taken with ease where the
  * crop gives off 5 mm a day: FAO-56 Table 22. Days of the four stages (initial, development, mid, late): FAO-56 Table 11,
- * from memory; only their proportion is used. A range is given as its ends.
+ * from memory, but for garlic, turnip, mint, strawberry, parsnip, chard and okra, which have no row there and are
+ * guessed; only their proportion is used. A range is given as its ends.
  */
 export const CROP_WATER_ROWS = `
 broccoli | Broccoli | 0.7 | 1.05 | 0.95 | 0.3 | 0.45 | - | 35 45 40 15

@@ -31,6 +31,9 @@ export const CROP_WATER_SOURCES = {
   kcMidOnSupports: published("FAO Irrigation and Drainage Paper 56, Table 12, note 2"),
   easyShare: published("FAO Irrigation and Drainage Paper 56, Table 22"),
   stages: fromMemory("FAO Irrigation and Drainage Paper 56, Table 11; proportions only"),
+  stagesGuessed: practice(
+    "no row in Table 11: garlic guessed as dry onions, turnip as table beets, parsnip as carrots, okra as eggplant, chard, leaf crops and herbs as a leaf crop, mint and strawberry as a season of growth between two rests",
+  ),
   memoryRows: fromMemory("FAO-56 Tables 12 and 22: sweet potato and parsnip"),
   practiceRows: practice(
     "no published row: okra reckoned as a fruiting crop of the group Solanaceae, leaf crops and herbs as small vegetables",
@@ -89,6 +92,21 @@ export function cropWaterSource(id: CropId): Source {
   if (FOLLOWS[id]) return CROP_WATER_SOURCES.relatives;
   return FROM_MEMORY.has(id) ? CROP_WATER_SOURCES.memoryRows : CROP_WATER_SOURCES.kc;
 }
+
+/** Rows whose stages no published row gives. */
+const STAGES_GUESSED: ReadonlySet<CropId> = new Set([
+  "garlic",
+  "turnip",
+  "mint",
+  "strawberry",
+  "parsnip",
+  "chard",
+  "okra",
+]);
+
+/** How the stages of a crop are known: as recalled from Table 11, its own row or its relative's, or guessed. */
+export const cropStagesSource = (id: CropId): Source =>
+  STAGES_GUESSED.has(FOLLOWS[id] ?? id) ? CROP_WATER_SOURCES.stagesGuessed : CROP_WATER_SOURCES.stages;
 
 function follow(id: CropId): CropWater {
   const lead = FOLLOWS[id] ?? id;

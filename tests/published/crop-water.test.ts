@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cropById } from "../../src/crops/crop-table.ts";
 import { CROP_IDS, type CropId } from "../../src/garden/crop-ids.ts";
 import { kcInAir, kcOn } from "../../src/water/crop-coefficient.ts";
-import { type CropWater, cropWater, cropWaterSource } from "../../src/water/crop-water.ts";
+import { type CropWater, cropStagesSource, cropWater, cropWaterSource } from "../../src/water/crop-water.ts";
 import { kcOfWetting, WETTED } from "../../src/water/wetted-soil.ts";
 import { have, printed, WATER, waterCase } from "./water-cases.ts";
 
@@ -96,6 +96,28 @@ describe("crop coefficients, heights, easy share and root zones", () => {
     expect(["kale", "okra", "basil"].map((id) => cropWaterSource(id as "kale").how)).toEqual(
       Array(3).fill("practice"),
     );
+  });
+
+  // FAO-56 Table 11 as recalled: it has rows of onions, beets, carrots and eggplant, none of these.
+  it("says of stages that no table gives that they are guessed, and after which crop", () => {
+    const guessed = [
+      "garlic",
+      "turnip",
+      "rutabaga",
+      "mint",
+      "strawberry",
+      "parsnip",
+      "chard",
+      "basil",
+      "okra",
+    ] as const;
+    expect(guessed.map((id) => cropStagesSource(id).how)).toEqual(guessed.map(() => "practice"));
+    expect(["tomato", "kale", "leek"].map((id) => cropStagesSource(id as "kale").how)).toEqual(
+      Array(3).fill("memory"),
+    );
+    const like = { garlic: "onion-bulb", turnip: "beet", parsnip: "carrot", okra: "eggplant" };
+    for (const [id, other] of Object.entries(like))
+      expect(cropWater(id).stages).toEqual(cropWater(other).stages);
   });
 
   it("has a full row for every crop of the crop table", () => {
