@@ -16,6 +16,11 @@ export interface BedWaterYear {
   readonly months: readonly MonthNeed[] | null;
   /** A week's litres by month, January first; the rule of thumb gives the same in each month in which something grows. */
   readonly litresAWeek: readonly number[];
+  /** Of a mean year; null by the rule of thumb, which knows no rain. */
+  readonly litresAYear: number | null;
+  /** What is wrong with the garden's climate where one is given but there can be none like it. */
+  readonly problem: string | null;
+  readonly sources: readonly Source[];
 }
 
 /** The drip lines of a bed. */
