@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useRef, useState } from "react";
 import { useEditor } from "../store/use-editor.ts";
-import { GOODS } from "./goods.ts";
+import { GOODS, goodWaiting } from "./goods.ts";
 import { ICONS } from "./icons.tsx";
 import { PlacingBar } from "./PlacingBar.tsx";
 import { useDragOut } from "./use-drag-out.ts";
@@ -13,7 +13,7 @@ const IDS = GOODS.flat().map(({ id }) => id);
  * plan, or put in the middle of the view with Enter.
  */
 export function Barrow() {
-  const placing = useEditor((state) => state.placing);
+  const waiting = useEditor((state) => goodWaiting(state.placing)?.id);
   const [current, setCurrent] = useState(IDS[0]);
   const strip = useRef<HTMLDivElement>(null);
   const dragOut = useDragOut();
@@ -41,7 +41,7 @@ export function Barrow() {
                 data-good={id}
                 tabIndex={id === current ? 0 : -1}
                 aria-label={label}
-                aria-pressed={placing === id}
+                aria-pressed={waiting === id}
                 onFocus={() => setCurrent(id)}
                 {...dragOut(id)}
               >

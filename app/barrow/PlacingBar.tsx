@@ -1,16 +1,20 @@
 import { endDrawing, isDrawn, takePointBack } from "../plan/hands/drawing.ts";
 import { useMarks } from "../plan/hands/marks.ts";
 import { dropPlacing } from "../plan/hands/placing.ts";
+import { waitingCrop } from "../plan/hands/planting.ts";
 import { DESK } from "../plan/hands/use-hands.ts";
 import { useEditor } from "../store/use-editor.ts";
-import { GOODS } from "./goods.ts";
+import { CropChoice } from "./CropChoice.tsx";
+import { goodWaiting } from "./goods.ts";
 
 /** While something waits to be placed or is drawn: what to do next, and the ways to end it without a key. */
 export function PlacingBar() {
   const placing = useEditor((state) => state.placing);
   const points = useMarks((marks) => marks.drawing?.points.length ?? 0);
   if (placing === null) return null;
-  const label = GOODS.flat().find(({ id }) => id === placing)?.label ?? placing;
+  const crop = waitingCrop(placing);
+  if (crop) return <CropChoice crop={crop} />;
+  const label = goodWaiting(placing)?.label ?? placing;
   const drawn = isDrawn(placing) ? placing : null;
   return (
     <div className="placing-bar">

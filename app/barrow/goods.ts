@@ -24,9 +24,14 @@ const fromBarrow = (presets: readonly string[]): readonly Good[] =>
     short: SHORT[preset] ?? label,
   }));
 
+/** The good that waits to be placed. What waits may say more than which good it is: "crop:tomato". */
+export const goodWaiting = (placing: string | null): Good | null =>
+  GOODS.flat().find(({ id }) => id === placing?.split(":")[0]) ?? null;
+
 /** What the barrow offers, in groups as they lie in it. */
 export const GOODS: readonly (readonly Good[])[] = [
   fromBarrow(BARROW.filter(({ kind }) => kind === "bed").map(({ preset }) => preset)),
+  [{ id: "crop", label: "Crops in a bed", short: "Crops" }],
   [...fromBarrow(["path", "ground"]), { id: "ground-free", label: "Free ground", short: "Free" }],
   fromBarrow(["house", "shed", "wall", "fence", "tree", "keep-clear"]),
   fromBarrow(["gate", "door", "tap"]),

@@ -9,6 +9,13 @@ export const ICONS: Readonly<Record<string, ReactNode>> = {
   "bed-oval": <Bed outline="M18 6a14 8 0 1 1 0 16a14 8 0 1 1 0-16z" />,
   "bed-keyhole": <Bed outline="M15.5 24.7a11 11 0 1 1 5 0v-6.5a4 4 0 1 0-5 0z" />,
   "bed-free": <Bed outline="M5 6l19-2l8 10l-7 10H4z" />,
+  crop: (
+    <>
+      <path className="icon-soil" d="M4 5h28v18H4z" />
+      <path className="icon-rows" d="M7 10h22M7 18h22" />
+      <path className="icon-rows" d="M10 8v4M16 8v4M22 8v4M28 8v4M10 16v4M16 16v4M22 16v4M28 16v4" />
+    </>
+  ),
   path: (
     <>
       <path className="icon-way" d="M4 22c8 0 6-8 14-8s6-8 14-8" />

@@ -1,5 +1,14 @@
 import { type FocusEvent, type KeyboardEvent, type MouseEvent, memo, useCallback, useState } from "react";
-import { describeItem, type Item, type ItemId, nameOf, ownName, type Units } from "../../src/index.ts";
+import {
+  cropIdsOf,
+  describeItem,
+  type Item,
+  type ItemId,
+  nameOf,
+  ownName,
+  type Units,
+} from "../../src/index.ts";
+import { cropWordOf } from "../planting/crop-words.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { useMarks } from "./hands/marks.ts";
 import { planKey, toCard } from "./hands/plan-keys.ts";
@@ -93,10 +102,17 @@ const ItemButton = memo(function ItemButton({ item, units }: { readonly item: It
       data-y={item.at[1]}
       onClick={choose}
     >
-      {ownName(item) ? describeItem(item, units) : `${nameOf(item)}: ${describeItem(item, units)}`}
+      {wordsFor(item, units)}
     </button>
   );
 });
+
+function wordsFor(item: Item, units: Units): string {
+  const said = describeItem(item, units);
+  const words = ownName(item) ? said : `${nameOf(item)}: ${said}`;
+  const crops = item.kind === "bed" ? cropIdsOf(item).map(cropWordOf) : [];
+  return crops.length > 0 ? `${words}; ${crops.join(", ")}` : words;
+}
 
 function workByKey(event: KeyboardEvent<HTMLElement>) {
   const { target } = event;

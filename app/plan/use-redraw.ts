@@ -1,6 +1,7 @@
 import type Konva from "konva";
 import { type RefObject, useEffect } from "react";
 import { useBoard } from "../device/board.ts";
+import { whenDayShown } from "../planting/shown-day.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { whenLettered } from "./lettering.ts";
 import { usePlanSize } from "./plan-size.ts";
@@ -23,6 +24,7 @@ export function useRedraw(stage: RefObject<Konva.Stage | null>): void {
         if (now !== before) redraw();
       }),
       useBoard.subscribe(redraw),
+      whenDayShown(redraw),
       whenLettered(redraw),
     ];
     refine(stage.current, usePlanSize.getState().ratio);

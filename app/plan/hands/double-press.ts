@@ -1,7 +1,10 @@
-import type { ItemId, Point } from "../../../src/index.ts";
+import { type ItemId, type Point, plantsOf } from "../../../src/index.ts";
+import { dayShown } from "../../planting/shown-day.ts";
+import { standingThen } from "../../planting/standing-on.ts";
 import type { Desk } from "./gesture.ts";
 import { corneredBy, pointsOf } from "./gestures/corner.ts";
 import { edgeAt, type Hit, type Nearness } from "./hit-test.ts";
+import { plantingAt, selectedBed } from "./patches.ts";
 import { isLine } from "./plan-points.ts";
 import { removeCorner, reshape } from "./reshape.ts";
 
@@ -12,8 +15,21 @@ export function doublePress(desk: Desk, hit: Hit, at: Point, near: Nearness) {
     removeCorner(desk, hit.handle.id, hit.handle.index);
     return;
   }
+  if (takeHold(desk, at)) return;
   const [only] = selection.size === 1 ? selection : [];
   if (only !== undefined || yardSelected) insertCorner(desk, only ?? null, at, near);
+}
+
+/** Of the planting under the hand, in the bed that is selected. */
+function takeHold({ editor, marks }: Desk, at: Point): boolean {
+  const { garden, selection } = editor.getState();
+  const bed = selectedBed(garden, selection);
+  if (!bed) return false;
+  const shown = new Set(standingThen(plantsOf(bed, garden.site), dayShown()).map(({ index }) => index));
+  const index = plantingAt(bed, garden.site, at, (one) => shown.has(one));
+  if (index < 0) return false;
+  marks.setState({ patch: { id: bed.id, index } });
+  return true;
 }
 
 function insertCorner(desk: Desk, id: ItemId | null, at: Point, near: Nearness) {

@@ -15,6 +15,8 @@ import {
 } from "../../../src/index.ts";
 import type { EditorState } from "../../store/editor.ts";
 import { extentOf } from "./bodies.ts";
+import type { Marks } from "./marks.ts";
+import { type HeldPatch, heldPatch, patchPoint } from "./patches.ts";
 import { hasPoints, isLine, planPoints } from "./plan-points.ts";
 import { GRIPS, type Grip, gripAt, innerGripAt } from "./resize.ts";
 
@@ -31,7 +33,10 @@ export type Handle =
   /** A corner of an outline, or a point of a line; of the yard where there is no id. */
   | { readonly does: "corner"; readonly id: ItemId | null; readonly index: number; readonly at: Point }
   /** The middle of an edge: pulled, it becomes a corner at this index. */
-  | { readonly does: "new-corner"; readonly id: ItemId | null; readonly index: number; readonly at: Point };
+  | { readonly does: "new-corner"; readonly id: ItemId | null; readonly index: number; readonly at: Point }
+  /** A side or a corner of a planting's place in its bed, and the place's middle. */
+  | { readonly does: "patch-size"; readonly id: ItemId; readonly grip: Grip; readonly at: Point }
+  | { readonly does: "patch-move"; readonly id: ItemId; readonly at: Point };
 
 /** How far the turn handle stands off, and the least room between two handles, in pixels. */
 const TURN_STEM = 30;
@@ -41,8 +46,11 @@ const CROWDED = 26;
 export function handlesOf(
   garden: Garden,
   { selection, yardSelected, view }: Pick<EditorState, "selection" | "yardSelected" | "view">,
+  patch: Marks["patch"] = null,
 ): readonly Handle[] {
   if (yardSelected) return corners(null, garden.yard, true, view.scale);
+  const held = heldPatch(garden, selection, patch);
+  if (held) return patchHandles(held, view.scale);
   if (selection.size !== 1) return [];
   const item = garden.items.find(({ id }) => selection.has(id));
   return item ? ownHandles(item, view.scale) : [];
@@ -78,6 +86,15 @@ function ownHandles(item: Item, pixels: number): readonly Handle[] {
     return [...corners(id, points, !isLine(item), pixels), ...width, turnHandle(item, pixels)];
   }
   return [...grips(item, pixels), ...inner(item), turnHandle(item, pixels)];
+}
+
+/** Of a planting that is held: its bed keeps still meanwhile. */
+function patchHandles({ bed, patch }: HeldPatch, pixels: number): readonly Handle[] {
+  const roomy = Math.min(patch.width, patch.length) * pixels >= 2 * CROWDED;
+  const sizes = GRIPS.filter((_, i) => roomy || i % 2 === 0).map(
+    (grip): Handle => ({ does: "patch-size", id: bed.id, grip, at: patchPoint(bed, patch, grip) }),
+  );
+  return [...sizes, { does: "patch-move", id: bed.id, at: patchPoint(bed, patch, [0, 0]) }];
 }
 
 /** Small on the screen, a thing is pulled by its corners alone. */

@@ -12,6 +12,8 @@ export const HAND_KEYS: readonly { readonly keys: string; readonly does: string 
     does: "Hold the next corner of a free outline, a line or the yard: arrows and Delete mean it",
   },
   { keys: "V", does: "Put a corner into the edge after the one held" },
+  { keys: "P", does: "Hold the next crop of the bed chosen: arrows move its place, Delete takes it out" },
+  { keys: "Ctrl or ⌘ + arrows", does: "Make the place held wider or longer" },
   { keys: "Page Up, Page Down", does: "One to the front, one to the back" },
   { keys: "Ctrl or ⌘ + D", does: "Make another like it" },
   { keys: "Ctrl or ⌘ + A", does: "Choose everything" },

@@ -19,10 +19,16 @@ export interface Marks {
   /** A size or an angle told at a place on the plan while it changes. */
   readonly readout: { readonly at: Point; readonly text: string } | null;
   readonly drawing: Drawing | null;
+  /** The finger that carries or pulls something, px of the plan: it covers what it does. */
+  readonly finger: Point | null;
   /** The thing under the pointer, or in focus in the list. */
   readonly pointed: ItemId | null;
   /** Corner last taken hold of, to be removed by Delete; id null for the yard's. */
   readonly corner: { readonly id: ItemId | null; readonly index: number } | null;
+  /** The planting whose place in its bed has handles; `index` in the bed's list. */
+  readonly patch: { readonly id: ItemId; readonly index: number } | null;
+  /** The first corner of a place for a crop that is drawn by taps, in the frame of its bed. */
+  readonly patchFrom: { readonly id: ItemId; readonly at: Point } | null;
 }
 
 export const NO_MARKS: Marks = {
@@ -31,8 +37,11 @@ export const NO_MARKS: Marks = {
   held: [],
   readout: null,
   drawing: null,
+  finger: null,
   pointed: null,
   corner: null,
+  patch: null,
+  patchFrom: null,
 };
 
 export const createMarks = () => create<Marks>()(() => NO_MARKS);

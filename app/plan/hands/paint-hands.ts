@@ -10,7 +10,9 @@ import type { Guide } from "./constraints.ts";
 import { type Handle, handlesOf } from "./handles.ts";
 import type { Drawing, Marks } from "./marks.ts";
 import { paintNeighbourDistances } from "./paint-distances.ts";
+import { type HeldPatch, heldPatch, patchPoint } from "./patches.ts";
 import { isLine, planPoints } from "./plan-points.ts";
+import { drawnFrom } from "./planting.ts";
 
 type Shown = Pick<EditorState, "selection" | "yardSelected" | "view" | "activeSnag"> & {
   /** As on the screen: the draft while a gesture runs. */
@@ -28,7 +30,12 @@ export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
   paintNeighbourDistances(pen, garden, measured(shown, marks));
   for (const guide of marks.guides) paintGuide(pen, guide);
   const busy = marks.held.length > 0 || marks.drawing !== null;
-  if (!busy) for (const handle of handlesOf(garden, shown)) paintHandle(pen, handle, marks.corner);
+  if (!busy)
+    for (const handle of handlesOf(garden, shown, marks.patch)) paintHandle(pen, handle, marks.corner);
+  const held = heldPatch(garden, selection, marks.patch);
+  if (held) paintHeldPatch(pen, held);
+  const from = drawnFrom(garden, marks.patchFrom);
+  if (from) paintDrawing(pen, { points: [from], next: null }, garden);
   if (marks.drawing) paintDrawing(pen, marks.drawing, garden);
   if (marks.box) paintBox(pen, marks.box);
   if (marks.readout) {
@@ -36,6 +43,24 @@ export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
     paintTag(pen, [x, y - 26], marks.readout.text, INK.ink);
   }
 }
+
+/** The place of the planting that is held, under its handles. */
+function paintHeldPatch(pen: Pen, { bed, patch }: HeldPatch): void {
+  pen.ctx.beginPath();
+  traceRing(
+    pen,
+    PATCH_CORNERS.map((corner) => patchPoint(bed, patch, corner)),
+    1.5,
+  );
+  rule(pen, { colour: INK.accent, width: 1.5, dash: [5, 3] });
+}
+
+const PATCH_CORNERS = [
+  [-1, -1],
+  [1, -1],
+  [1, 1],
+  [-1, 1],
+] as const;
 
 /** How far outside a side its length is written, in pixels. */
 const BESIDE = 16;
@@ -98,7 +123,7 @@ function paintHandle(pen: Pen, handle: Handle, corner: Marks["corner"]): void {
   } else if (handle.does === "new-corner") {
     // Half a handle: there is no corner yet.
     ctx.arc(x, y, 3.2, 0, 2 * Math.PI);
-  } else if (handle.does === "inner" || handle.does === "path-width") {
+  } else if (handle.does === "inner" || handle.does === "path-width" || handle.does === "patch-move") {
     ctx.moveTo(x, y - HALF - 1.5);
     ctx.lineTo(x + HALF + 1.5, y);
     ctx.lineTo(x, y + HALF + 1.5);

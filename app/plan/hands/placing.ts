@@ -48,7 +48,7 @@ export function hidePlaced({ editor, marks }: Desk) {
 /** Drops what waits to be placed, and what has been drawn of it. */
 export function dropPlacing(desk: Desk) {
   hidePlaced(desk);
-  desk.marks.setState({ drawing: null });
+  desk.marks.setState({ drawing: null, patchFrom: null, readout: null });
   desk.editor.getState().pick(null);
 }
 

@@ -7,7 +7,9 @@ import { endDrawing, isDrawn, takePointBack } from "./drawing.ts";
 import type { Desk } from "./gesture.ts";
 import { TURN_STEP } from "./gestures/turn.ts";
 import { nudge, nudgeTurn } from "./nudge.ts";
+import { heldPlanting, nextPatch, nudgePatch, stretchPatch, takePlanting } from "./patch-keys.ts";
 import { dropPlacing } from "./placing.ts";
+import { putShare, waitingCrop } from "./planting.ts";
 
 /** How far a press of an arrow key moves things, and with Shift. */
 const PRESS: Readonly<Record<Units, readonly [plain: number, far: number]>> = {
@@ -36,16 +38,17 @@ export function planKey(desk: Desk, event: Key): boolean {
     else if (event.key === "Backspace") takePointBack(desk, placing);
     if (event.key === "Enter" || event.key === "Backspace") return true;
   }
+  const crop = waitingCrop(placing);
+  if (crop && event.key === "Enter") return putShare(desk, crop) || true;
   if (event.key === "Escape") return letGo(desk);
   if (event.altKey) return false;
-  if (event.ctrlKey || event.metaKey) return withControl(desk, event.key.toLowerCase());
-
   const arrow = ARROWS[event.key];
-  if (arrow) {
-    const far = PRESS[editor.getState().garden.units][event.shiftKey ? 1 : 0];
-    const by: Point = [arrow[0] * far, arrow[1] * far];
-    return nudgeCorner(desk, by) || nudge(desk, by);
+  const far = PRESS[editor.getState().garden.units][event.shiftKey ? 1 : 0];
+  const by: Point | null = arrow ? [arrow[0] * far, arrow[1] * far] : null;
+  if (event.ctrlKey || event.metaKey) {
+    return by ? stretchPatch(desk, by) : withControl(desk, event.key.toLowerCase());
   }
+  if (by) return nudgePatch(desk, by) || nudgeCorner(desk, by) || nudge(desk, by);
   // By place on the keyboard as well as by sign: with Shift, and on many keyboards, the brackets are other signs.
   if (event.key === "[" || event.code === "BracketLeft")
     return nudgeTurn(desk, event.shiftKey ? -1 : -TURN_STEP);
@@ -54,13 +57,17 @@ export function planKey(desk: Desk, event: Key): boolean {
   switch (event.key) {
     case "Delete":
     case "Backspace":
-      return takeCorner(desk) || takeAway(desk);
+      return takePlanting(desk) || takeCorner(desk) || takeAway(desk);
     case "c":
       return nextCorner(desk, 1);
     case "C":
       return nextCorner(desk, -1);
     case "v":
       return splitEdge(desk);
+    case "p":
+      return nextPatch(desk, 1);
+    case "P":
+      return nextPatch(desk, -1);
     case "PageUp":
       return order(desk, "forward");
     case "PageDown":
@@ -86,6 +93,7 @@ function letGo(desk: Desk): boolean {
   const { placing, activeSnag, selection, yardSelected, lookAt, select } = desk.editor.getState();
   if (placing !== null) dropPlacing(desk);
   else if (heldCorner(desk)) desk.marks.setState({ corner: null });
+  else if (heldPlanting(desk)) desk.marks.setState({ patch: null });
   else if (activeSnag !== null) lookAt(null);
   else if (selection.size > 0 || yardSelected) select([]);
   else return false;

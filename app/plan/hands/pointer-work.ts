@@ -8,6 +8,7 @@ import { cursorFor } from "./gestures/cursors.ts";
 import { handlesOf } from "./handles.ts";
 import { type Hit, hitTest, nearness } from "./hit-test.ts";
 import { hidePlaced, pickedPreset, showPlaced } from "./placing.ts";
+import { aimPatch, waitingCrop } from "./planting.ts";
 import { Press } from "./press.ts";
 import { snagPlacesOf } from "./snag-places.ts";
 
@@ -74,6 +75,7 @@ export class PointerWork {
     this.#latest = event;
     this.#moveNow();
     this.#press.up(handAt(this.#desk, event));
+    this.#forgetFinger();
     this.#showCursor(null);
   }
 
@@ -112,7 +114,12 @@ export class PointerWork {
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
     this.#latest = null;
+    this.#forgetFinger();
     return this.#press.cancel();
+  }
+
+  #forgetFinger() {
+    if (this.#desk.marks.getState().finger) this.#desk.marks.setState({ finger: null });
   }
 
   #moveNow() {
@@ -127,6 +134,7 @@ export class PointerWork {
       if (this.#press.cursor) {
         clearTimeout(this.#rest);
         this.#showCursor(this.#press.cursor);
+        if (hand.touch) this.#desk.marks.setState({ finger: hand.pixel });
       }
     } else this.#hover(hand);
   }
@@ -134,7 +142,9 @@ export class PointerWork {
   #hover(hand: Hand) {
     if (hand.touch) return;
     const { placing } = this.#desk.editor.getState();
+    const crop = waitingCrop(placing);
     if (isDrawn(placing)) aimDrawing(this.#desk, placing, hand);
+    else if (crop) aimPatch(this.#desk, crop, hand);
     else {
       const preset = pickedPreset(placing);
       if (preset) showPlaced(this.#desk, preset, hand);
@@ -148,7 +158,7 @@ export class PointerWork {
     const state = this.#desk.editor.getState();
     return hitTest(
       state.garden,
-      handlesOf(state.garden, state),
+      handlesOf(state.garden, state, this.#desk.marks.getState().patch),
       snagPlacesOf(state.view),
       hand.plan,
       nearness(hand.touch, state.view.scale),
@@ -187,7 +197,7 @@ function cursorOver(hit: Hit): string | null {
     case "handle": {
       const { handle } = hit;
       if (handle.does === "turn") return "grab";
-      if (handle.does === "resize") return cursorFor(handle.grip);
+      if (handle.does === "resize" || handle.does === "patch-size") return cursorFor(handle.grip);
       return "move";
     }
     case "snag":

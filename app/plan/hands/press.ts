@@ -7,6 +7,7 @@ import { startMove } from "./gestures/move.ts";
 import { startPan } from "./gestures/pan.ts";
 import { type Hit, isUnderfoot } from "./hit-test.ts";
 import { putDown } from "./placing.ts";
+import { startPatchDraw, tapPatch, waitingCrop } from "./planting.ts";
 
 /** A press moved by more than this is a drag, in pixels: a finger shakes more than a mouse. */
 const SLOP = 3;
@@ -48,7 +49,8 @@ export class Press {
   down(start: Hand, hit: Hit, more: boolean) {
     const { garden } = this.#desk.editor.getState();
     this.#pressed = { start, hit, more, rested: false, garden };
-    if (hit.on !== "handle") this.#desk.marks.setState({ corner: null });
+    if (hit.on !== "handle")
+      this.#desk.marks.setState({ corner: null, ...(isElsewhere(this.#desk, hit) ? { patch: null } : {}) });
   }
 
   move(hand: Hand) {
@@ -95,6 +97,9 @@ export class Press {
   #begin({ start, hit, more, rested }: Pressed): Gesture | null {
     const desk = this.#desk;
     const { garden, placing, selection, select, lookAt } = desk.editor.getState();
+    const crop = waitingCrop(placing);
+    const drawn = crop && startPatchDraw(desk, crop, start);
+    if (drawn) return drawn;
     if (placing !== null) return start.touch ? startPan(desk, start) : null;
     if (hit.on === "handle") return startFromHandle(desk, hit.handle, start);
     if (hit.on === "item") {
@@ -121,6 +126,11 @@ export class Press {
       putDown(this.#desk, placing, hand);
       return;
     }
+    const crop = waitingCrop(placing);
+    if (crop) {
+      tapPatch(this.#desk, crop, hand);
+      return;
+    }
     switch (hit.on) {
       case "handle":
         return;
@@ -141,4 +151,10 @@ export class Press {
         if (!more) select([]);
     }
   }
+}
+
+/** Off the bed whose planting is held: pressed there, the hand means something else. */
+function isElsewhere({ marks }: Desk, hit: Hit): boolean {
+  const { patch } = marks.getState();
+  return patch !== null && !(hit.on === "item" && hit.id === patch.id);
 }

@@ -5,6 +5,7 @@ import { labelOf } from "../label.ts";
 import { labelRooms } from "../label-room.ts";
 import { lineWidth, type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
+import { paintCropCaptions, paintCrops } from "./crops.ts";
 import { paintLabel } from "./label.ts";
 
 type Bed = ItemOf<"bed">;
@@ -33,6 +34,8 @@ export function paintBed(pen: Pen, bed: Bed): void {
   fillHatched(pen, "soil", toScreen(view, bed.at));
   if (wallThickness * view.scale >= TWO_LINES) rule(pen, { colour: INK.ink, width: 1 });
 
+  paintCrops(pen, bed);
+
   ctx.lineJoin = "miter";
   ctx.beginPath();
   traceRing(pen, outside, 2);
@@ -41,6 +44,7 @@ export function paintBed(pen: Pen, bed: Bed): void {
   if (bed.trellis !== null) paintTrellis(pen, bed);
   if (bed.legs !== null) paintLegs(pen, bed);
   paintBedLabel(pen, bed);
+  paintCropCaptions(pen, bed);
 }
 
 export const paintBedLabel = (pen: Pen, bed: Bed): void =>

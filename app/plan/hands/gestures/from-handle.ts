@@ -1,6 +1,7 @@
 import type { Desk, Gesture, Hand } from "../gesture.ts";
 import type { Handle } from "../handles.ts";
 import { corneredBy, startCorner } from "./corner.ts";
+import { startPatchMove, startPatchSize } from "./patch.ts";
 import { startResize } from "./resize.ts";
 import { startCanopy, startInner, startOpening, startPathWidth } from "./sizes.ts";
 import { startTurn } from "./turn.ts";
@@ -13,6 +14,8 @@ export function startFromHandle(desk: Desk, handle: Handle, start: Hand): Gestur
     if (cornered === undefined) return null;
     return startCorner(desk, cornered, handle.index, handle.at, handle.does === "new-corner", start);
   }
+  if (handle.does === "patch-move") return startPatchMove(desk, start);
+  if (handle.does === "patch-size") return startPatchSize(desk, handle.grip, start);
   const item = garden.items.find(({ id }) => id === handle.id);
   if (!item) return null;
   switch (handle.does) {
