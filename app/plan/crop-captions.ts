@@ -21,7 +21,9 @@ const NOTE: Letters = { ...LETTERS.note, colour: "leaf" };
 /** Room kept free at the ends of words, px. */
 const PADDING = 3;
 /** Fewer letters than this before the dots say nothing. */
-const LEAST_LETTERS = 4;
+const LEAST_LETTERS = 6;
+/** Words keep this far from other words, px. */
+const APART = 4;
 
 /** Places for the words in their room, from its middle (0) to its sides (±1): the bed's own name is mostly in the middle. */
 const PLACES: readonly (readonly [number, number])[] = [
@@ -134,7 +136,7 @@ function clipped(title: string): readonly (readonly LabelLine[])[] {
 }
 
 function fitted(
-  { at, turn }: Bed,
+  { at, turn, trellis }: Bed,
   rooms: readonly Room[],
   wordings: readonly (readonly LabelLine[])[],
   view: View,
@@ -149,7 +151,9 @@ function fitted(
         const [w, h] = stance.upright ? [height, width] : [width, height];
         const slack = [room.width - (w + 2 * PADDING) / view.scale, room.length - (h + 2) / view.scale];
         if (slack[0]! < 0 || slack[1]! < 0) continue;
-        for (const [x, y] of PLACES) {
+        for (const [px, py] of PLACES) {
+          // A trellis stands along the upper or the left side.
+          const [x, y] = trellis === null ? [px, py] : [-px, -py];
           const own = [room.centre[0] + (x * slack[0]!) / 2, room.centre[1] + (y * slack[1]!) / 2] as const;
           const label: Label = {
             lines,
@@ -159,13 +163,20 @@ function fitted(
             height,
           };
           const box = labelBox(label);
-          if (taken.every((other) => !overlap(box, other))) return label;
+          if (taken.every((other) => !overlap(kept(box), other))) return label;
         }
       }
     }
   }
   return null;
 }
+
+const kept = ({ minX, minY, maxX, maxY }: Box): Box => ({
+  minX: minX - APART,
+  minY: minY - APART / 2,
+  maxX: maxX + APART,
+  maxY: maxY + APART / 2,
+});
 
 /** The two ways words can lie in the bed's own frame, the more level one first. */
 function stances(turn: number): readonly { readonly turn: number; readonly upright: boolean }[] {

@@ -20,18 +20,19 @@ export function fullestDay(patches: readonly PlantedPatch[]): number | null {
   const known = fullest.get(patches);
   if (known !== undefined) return known;
   let best: number | null = null;
-  let most = Number.NEGATIVE_INFINITY;
+  let [most, first] = [Number.NEGATIVE_INFINITY, 0];
   // More is planted only on a day on which something is set.
   for (const { standing } of patches) {
-    const area = plantedArea(patches, standing.from);
-    if (area > most + SAME_AREA) [best, most] = [standing.from, area];
+    const there = standingThen(patches, standing.from);
+    const area = there.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
+    const listed = Math.min(...there.map(({ index }) => index));
+    const asMuch = Math.abs(area - most) <= SAME_AREA;
+    if (area > most + SAME_AREA || (asMuch && listed < first))
+      [best, most, first] = [standing.from, area, listed];
   }
   fullest.set(patches, best);
   return best;
 }
-
-const plantedArea = (patches: readonly PlantedPatch[], day: number): number =>
-  patches.reduce((sum, { standing, areaMm2 }) => (standsOn(standing, day) ? sum + areaMm2 : sum), 0);
 
 /** What stands in a bed on a day of the year; where no day is chosen, on the day that most of it is planted. */
 export function standingThen(patches: readonly PlantedPatch[], day: number | null): readonly PlantedPatch[] {

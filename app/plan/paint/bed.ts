@@ -47,8 +47,9 @@ export function paintBed(pen: Pen, bed: Bed): void {
   paintCropCaptions(pen, bed);
 }
 
+/** Over rows of plants the name has soil of its own. */
 export const paintBedLabel = (pen: Pen, bed: Bed): void =>
-  paintLabel(pen, labelOf(bed, pen.view, pen.units), INK.soil);
+  paintLabel(pen, labelOf(bed, pen.view, pen.units), INK.soil, bed.plantings.length > 0);
 
 /** On a patch of soil of its own, for where something is drawn over the bed; unless that would hide most of it. */
 export function paintBedLabelMasked(pen: Pen, bed: Bed): void {

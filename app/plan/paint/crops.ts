@@ -27,7 +27,9 @@ const ROWS_FROM = 4;
 /** Plants from this far apart are marked on their row, and from that far apart by the sign of their family, px. */
 const MARKS_FROM = 5;
 const SIGNS_FROM = 13;
-const SIGN = { least: 2, most: 6.5, part: 0.2 } as const;
+const SIGN = { least: 2, most: 9, part: 0.2 } as const;
+/** From this far apart each plant has its spread drawn about it, px. */
+const SPREADS_FROM = 30;
 
 /** What stands in a bed on the day that is shown, to scale: as much of it as the eye can tell apart at this zoom. */
 export function paintCrops(pen: Pen, bed: Bed): void {
@@ -50,7 +52,7 @@ export function paintCropCaptions(pen: Pen, bed: Bed): void {
   const name = labelOf(bed, view, units);
   const taken = name ? [labelBox(name)] : [];
   for (const label of cropCaptions(bed, standingThen(all, dayShown()), all, view, units, taken, measure)) {
-    paintLabel(pen, label, INK.soil);
+    paintLabel(pen, label, INK.soil, true);
   }
 }
 
@@ -112,6 +114,8 @@ function paintPlants(pen: Pen, patch: PlantedPatch, way: Way, isBlock: boolean):
   const rowGap = rowsApart * view.scale;
   ctx.beginPath();
   if (gap >= SIGNS_FROM) {
+    if (gap >= SPREADS_FROM) paintSpreads(pen, patch, way);
+    ctx.beginPath();
     const sign = signOf(crop);
     const r = Math.min(SIGN.most, Math.max(SIGN.least, SIGN.part * Math.min(gap, rowGap)));
     inView(pen, plants, way, (x, y) => sign(ctx, x, y, r));
@@ -134,6 +138,27 @@ function paintPlants(pen: Pen, patch: PlantedPatch, way: Way, isBlock: boolean):
   rule(pen, { colour: INK.leaf, width: 1 });
 }
 
+/** A circle of its own spacing about each plant: where two meet, they stand as close as they may. */
+function paintSpreads(pen: Pen, { plants, apart }: PlantedPatch, way: Way): void {
+  const { ctx, view } = pen;
+  const r = (apart * view.scale) / 2;
+  ctx.beginPath();
+  inView(
+    pen,
+    plants,
+    way,
+    (x, y) => {
+      ctx.moveTo(x + r, y);
+      ctx.arc(x, y, r, 0, 2 * Math.PI);
+    },
+    r,
+  );
+  ctx.save();
+  ctx.globalAlpha = 0.5;
+  rule(pen, { colour: INK.leaf, width: 0.75, dash: [4, 3] });
+  ctx.restore();
+}
+
 /** Half a tick across the rows, px. */
 function acrossRow({ rows }: PlantedPatch, way: Way, half: number): Point {
   const [row] = rows;
@@ -148,11 +173,12 @@ function inView(
   plants: readonly Point[],
   way: Way,
   mark: (x: number, y: number) => void,
+  reach: number = SIGN.most,
 ): void {
-  const [width, height] = [ctx.canvas.width / ratio + SIGN.most, ctx.canvas.height / ratio + SIGN.most];
+  const [width, height] = [ctx.canvas.width / ratio + reach, ctx.canvas.height / ratio + reach];
   for (const plant of plants) {
     const [x, y] = way(plant);
-    if (x > -SIGN.most && y > -SIGN.most && x < width && y < height) mark(x, y);
+    if (x > -reach && y > -reach && x < width && y < height) mark(x, y);
   }
 }
 
