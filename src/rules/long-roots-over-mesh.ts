@@ -7,13 +7,12 @@ import { outlineOf } from "../garden/outline.ts";
 import { cropIdsOf, withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
-import { SAME_LENGTH } from "../units/length.ts";
 import { waysToDeepen } from "./deepen.ts";
+import { stoppedByMesh } from "./long-roots.ts";
+import { otherBed } from "./other-bed.ts";
+import { otherCrop } from "./other-crop.ts";
 import { defineRule } from "./rule.ts";
 import { listed } from "./words.ts";
-
-/** Crops whose long root is the crop: it thickens, and cannot pass a mesh. From memory. */
-const LONG_ROOTS: readonly string[] = ["carrot", "parsnip"];
 
 /**
  * Flags long-rooted crops in beds with mesh nearer than their roots run. Other roots are thin where they meet the
@@ -25,18 +24,16 @@ export const longRootsOverMesh = defineRule({
   promise: "Long roots have their whole run above the mesh.",
   why: "A carrot or parsnip that meets wire forks or grows into it, and lifting it tears the mesh.",
   source: ROOT_RUN_SOURCES.hard,
-  needs: ["beds", "units"],
+  needs: ["garden", "beds", "units"],
 
-  check({ beds, units }) {
+  check({ garden, beds, units }) {
     return beds.flatMap((bed) => {
-      if (bed.bottom.mesh === null || bed.legs !== null) return [];
       const { soilDepth } = frameOf(bed);
       const run = (crop: Crop) => rootRun(crop, "hard");
       const tooLong = cropIdsOf(bed)
-        .filter((id) => LONG_ROOTS.includes(id))
         .map(cropById)
         .filter((crop) => crop !== null)
-        .filter((crop) => run(crop) > soilDepth + SAME_LENGTH);
+        .filter((crop) => stoppedByMesh(crop, bed));
       if (tooLong.length === 0) return [];
       const need = Math.max(...tooLong.map(run));
       const names = listed(tooLong.map(cropWord));
@@ -49,24 +46,22 @@ export const longRootsOverMesh = defineRule({
           unit: "mm" as const,
           title: `${nameOf(bed)}: mesh stops the roots of ${names}`,
           detail: `The mesh lies below ${formatShort(soilDepth, units)} of soil; their roots run ${formatShort(need, units)}. Short-rooted sorts do with less.`,
-          waysOut: [
-            ...waysToDeepen(bed, need, units),
-            {
-              label: `Leave out ${names}`,
-              ops: [
-                {
-                  op: "set" as const,
-                  id: bed.id,
-                  changes: {
-                    plantings: withoutCrops(
-                      bed,
-                      tooLong.map(({ id }) => id),
-                    ),
-                  },
-                },
-              ],
-            },
-          ],
+          get waysOut() {
+            const left = withoutCrops(
+              bed,
+              tooLong.map(({ id }) => id),
+            );
+            const out = bed.plantings.filter((planting) => !left.includes(planting));
+            return [
+              ...waysToDeepen(bed, need, units),
+              ...otherCrop(garden, bed, out),
+              ...otherBed(garden, bed, out),
+              {
+                label: `Leave out ${names}`,
+                ops: [{ op: "set" as const, id: bed.id, changes: { plantings: left } }],
+              },
+            ];
+          },
         },
       ];
     });

@@ -1,14 +1,17 @@
-import { CROPS, type Crop } from "../crops/crop-table.ts";
+import type { Crop } from "../crops/crop-table.ts";
 import { cropWord } from "../crops/crop-word.ts";
+import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
-import { LIMITS, type Limits } from "../garden/limits.ts";
+import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
-import { growing, withoutCrops } from "../garden/plantings.ts";
+import { withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatHours } from "../units/format-figure.ts";
 import { cropsOf, SAME_HOURS, sunAskedBy, sunWanted } from "./crop-sun.ts";
 import { moveIntoSun } from "./move-into-sun.ts";
+import { otherBed } from "./other-bed.ts";
+import { otherCrop } from "./other-crop.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 import { takerWords, withoutTrellis } from "./sun-takers.ts";
 import { capital, listedOrCounted } from "./words.ts";
@@ -44,7 +47,7 @@ export const sunHungryCrops = defineRule({
           detail: `${capital(names)} ${want} ${formatHours(limit)} of direct sun a day; the bed gets ${hours} over the season.${takerWords(got, items)}`,
           get waysOut() {
             return [
-              ...othersInstead(bed, hungry, got.hours, limits),
+              ...othersInstead(garden, bed, hungry),
               ...withoutTrellis(garden, got, (after) => after.hours >= limit - SAME_HOURS),
               ...moveIntoSun({ garden, access }, bed, {
                 hours: sunWanted(bed, limits),
@@ -58,36 +61,20 @@ export const sunHungryCrops = defineRule({
   },
 });
 
-/** A crop that bears this much sun and asks for no more soil, in the place of those that do not; or only what is left. */
-function othersInstead(bed: Bed, hungry: readonly Crop[], hours: number, limits: Limits): WayOut[] {
+/** A crop that bears this much sun in the place of those that do not, or only what is left; or those in another bed. */
+function othersInstead(garden: Garden, bed: Bed, hungry: readonly Crop[]): WayOut[] {
   const left = withoutCrops(
     bed,
     hungry.map(({ id }) => id),
   );
-  const fit = left.length > 0 ? null : substitute(hungry, hours, limits);
-  if (left.length === 0 && !fit) return [];
-  const names = listedOrCounted(hungry.map(cropWord), "crops");
+  const out = bed.plantings.filter((planting) => !left.includes(planting));
+  const leaveOut = {
+    label: `Leave out ${listedOrCounted(hungry.map(cropWord), "crops")}`,
+    ops: [{ op: "set" as const, id: bed.id, changes: { plantings: left } }],
+  };
   return [
-    {
-      label: fit ? `Grow ${cropWord(fit)} instead of ${names}` : `Leave out ${names}`,
-      ops: [{ op: "set", id: bed.id, changes: { plantings: fit ? growing(fit.id) : left } }],
-    },
+    ...otherCrop(garden, bed, out, { also: ({ sun }) => sun === "part" }),
+    ...otherBed(garden, bed, out),
+    ...(left.length > 0 ? [leaveOut] : []),
   ];
-}
-
-const DEPTHS: Readonly<Record<Crop["rootClass"], number>> = { shallow: 0, medium: 1, deep: 2 };
-
-/** The first of the table that does with the sun there is and with the soil of what it takes the place of. */
-function substitute(hungry: readonly Crop[], hours: number, limits: Limits): Crop | null {
-  const soil = Math.max(...hungry.map(({ leastBedDepth }) => leastBedDepth));
-  const roots = Math.max(...hungry.map(({ rootClass }) => DEPTHS[rootClass]));
-  return (
-    CROPS.find(
-      (crop) =>
-        crop.sun === "part" &&
-        sunAskedBy(crop, limits) <= hours + SAME_HOURS &&
-        crop.leastBedDepth <= soil &&
-        DEPTHS[crop.rootClass] <= roots,
-    ) ?? null
-  );
 }

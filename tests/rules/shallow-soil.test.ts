@@ -75,7 +75,21 @@ testRule(shallowSoil, {
       ),
       measured: [16.5 * INCH],
       title: "Squash: soil 7½ in too shallow for tomato",
-      waysOut: ["Two courses higher", "Leave out tomato"],
+      waysOut: ["Two courses higher", "Grow basil instead of tomato", "Leave out tomato"],
+    },
+    "tomatoes over paving, with room for them in a bed on open ground": {
+      garden: gardenOf(
+        paving,
+        bed("salads", { name: "Squash", wall: twoBySix(3), crops: ["tomato"] }),
+        bed("open", { name: "Open bed", x: 5000, ...fabric(13 * INCH) }),
+      ),
+      measured: [16.5 * INCH],
+      waysOut: [
+        "Two courses higher",
+        "Grow basil instead of tomato",
+        "Grow tomato in Open bed",
+        "Leave out tomato",
+      ],
     },
     "a bed that is not filled high enough": {
       garden: gardenOf(paving, bed("salads", { wall: twoBySix(3), fill: { belowRim: 6 * INCH } })),
@@ -91,7 +105,7 @@ testRule(shallowSoil, {
         }),
       ),
       measured: [400],
-      waysOut: ["One course higher", "Leave out asparagus"],
+      waysOut: ["One course higher", "Grow strawberry instead of asparagus", "Leave out asparagus"],
     },
     "a mound on ground that roots must not enter": {
       garden: gardenWith(

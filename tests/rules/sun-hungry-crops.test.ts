@@ -51,10 +51,25 @@ testRule(sunHungryCrops, {
       title: `Beans: ${hours.toFixed(1)} h of sun a day for tomato`,
       waysOut: 2,
     },
-    "one of several, which is left out or moved": {
+    "one of several, which is swapped, left out or moved": {
       garden: gardenOf(["lettuce-leaf", "pepper"]),
       measured: [hours],
-      waysOut: 2,
+      waysOut: 3,
+    },
+    "a fruiting crop that may change places with lettuce in a sunny bed": {
+      garden: {
+        ...gardenOf(["pepper"]),
+        items: [
+          ...gardenOf(["pepper"]).items,
+          bed("sunny", { name: "Sunny bed", at: [10_000, 3000], crops: ["lettuce-leaf"] }),
+        ],
+      },
+      measured: [hours],
+      waysOut: [
+        "Grow leaf lettuce instead of pepper",
+        "Grow pepper in Sunny bed, and leaf lettuce here",
+        expect.stringMatching(/^Move /),
+      ],
     },
     "many at once": { garden: gardenOf(["tomato", "pepper", "eggplant"]), measured: [hours], waysOut: 2 },
   },

@@ -1,0 +1,52 @@
+import { type Crop, cropById } from "../crops/crop-table.ts";
+import { frameOf } from "../garden/frame.ts";
+import type { Garden } from "../garden/garden.ts";
+import { groundsUnder } from "../garden/ground-under.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import { limitsOf } from "../garden/limits.ts";
+import type { Planting } from "../garden/plantings.ts";
+import { plantsOf } from "../planting/plants.ts";
+import { bedsInSun } from "../sun/beds-in-sun.ts";
+import { SAME_LENGTH } from "../units/length.ts";
+import { belowBed } from "./below-bed.ts";
+import { SAME_HOURS, sunAskedBy } from "./crop-sun.ts";
+import { holdsUp } from "./crop-support.ts";
+import { stoppedByMesh } from "./long-roots.ts";
+import { followsItsFamily } from "./rotation.ts";
+import { inSeason } from "./season-fit.ts";
+
+/**
+ * Whether a crop would do in a bed as it stands: soil deep enough over what is below it, no mesh in the way of a long root,
+ * sun enough, held up, and no kin there last year. Asked where ways out are looked for, never while something is dragged:
+ * it works out the sun.
+ */
+export function suits(crop: Crop, bed: Bed, garden: Garden): boolean {
+  const limits = limitsOf(garden);
+  const below = belowBed(bed, groundsUnder(garden).get(bed.id) ?? [], limits);
+  const hours = bedsInSun(garden).get(bed.id)?.hours ?? Infinity;
+  return (
+    frameOf(bed).soilDepth >= below.asks(crop) - SAME_LENGTH &&
+    !stoppedByMesh(crop, bed) &&
+    hours >= sunAskedBy(crop, limits) - SAME_HOURS &&
+    holdsUp(bed, crop) &&
+    !followsItsFamily(crop, bed)
+  );
+}
+
+/** Whether plantings would all do in a bed: their crops suit it, they have room in it, and their time is in season. */
+export function allSuit(plantings: readonly Planting[], bed: Bed, garden: Garden): boolean {
+  const planted = {
+    ...bed,
+    plantings: [...bed.plantings.filter((one) => !plantings.includes(one)), ...plantings],
+  };
+  return (
+    plantings.every(({ crop }) => {
+      const row = cropById(crop);
+      return row !== null && suits(row, bed, garden);
+    }) &&
+    plantsOf(planted, garden.site).every(
+      ({ count, standing }) =>
+        count > 0 && (!plantings.includes(standing.planting) || inSeason(standing, garden.site)),
+    )
+  );
+}
