@@ -81,7 +81,17 @@ export {
   unplaced,
 } from "./geometry/vector.ts";
 export { bedWaterYears } from "./irrigation/bed-water-year.ts";
-export type { BedDrip, BedWaterYear, DripPlan, DripZone } from "./irrigation/types.ts";
+export { dripPlan } from "./irrigation/drip-plan.ts";
+export type {
+  BedDrip,
+  BedWaterYear,
+  DripPlan,
+  DripSupply,
+  DripTrouble,
+  DripZone,
+  Fitting,
+  FittingKey,
+} from "./irrigation/types.ts";
 export { type BestPlace, bestPlace } from "./layout/best-place.ts";
 export {
   type InTheWay,

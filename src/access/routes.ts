@@ -76,6 +76,9 @@ export function hosesFrom(taps: readonly TapPlace[], garden: Ground): Routes {
   return { walkTo };
 }
 
+/** The ground that a hose, or a pipe as thick, can be laid on, with the corners it is led round. */
+export const hoseGround = (garden: Ground): RouteGround => groundOf(garden, HOSE);
+
 interface GroundKnown {
   readonly yard: Ring;
   readonly ground: RouteGround;
@@ -123,8 +126,8 @@ function stepOut(ground: RouteGround, opening: Point, into: Point): Point | null
   return null;
 }
 
-/** A tap hangs on a wall or stands free: the nearest free ground about it, before it first. */
-function besideTap(ground: RouteGround, { at, turn }: TapPlace): Point | null {
+/** A tap hangs on a wall or stands free: the nearest free ground about it, before it first; null where there is none. */
+export function besideTap(ground: RouteGround, { at, turn }: TapPlace): Point | null {
   for (let far = 0; far <= OUT_OF_WALL; far += OUT_STEP) {
     for (const side of [90, 270, 0, 180]) {
       const place = add(at, scale(turned([1, 0], turn + side), far));

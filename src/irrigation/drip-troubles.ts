@@ -1,0 +1,77 @@
+import type { ItemId } from "../garden/fields.ts";
+import type { Garden } from "../garden/garden.ts";
+import type { Bed } from "../garden/kinds/bed.ts";
+import { nameOf } from "../garden/name-of.ts";
+import { formatShort } from "../units/format-length.ts";
+import { formatFlow, formatPressure } from "../units/water-measures.ts";
+import { DRIP_TAPE } from "../water/tubing.ts";
+import type { BedLines } from "./bed-lines.ts";
+import type { Main } from "./garden-main.ts";
+import { isTooClose } from "./line-spacing.ts";
+import type { BedDrip, BedWaterYear, DripSupply, DripTrouble } from "./types.ts";
+
+interface Planned {
+  readonly main: Main;
+  readonly dripped: readonly { readonly bed: Bed; readonly lines: BedLines; readonly drip: BedDrip }[];
+  readonly supply: DripSupply;
+  readonly tooThirsty: readonly string[];
+  readonly years: ReadonlyMap<ItemId, BedWaterYear>;
+}
+
+/** What of a plan cannot be done as it is asked for, the garden's own troubles first. */
+export function troublesOf(garden: Garden, planned: Planned): readonly DripTrouble[] {
+  if (planned.dripped.length === 0) return [];
+  return [...ofGarden(garden, planned), ...planned.dripped.flatMap((bed) => ofBed(bed, planned, garden))];
+}
+
+function ofGarden({ items, water, units }: Garden, { main, supply, years, dripped }: Planned): DripTrouble[] {
+  const troubles: DripTrouble[] = [];
+  const say = (what: DripTrouble["what"], text: string) => troubles.push({ what, bedId: null, text });
+  if (water.tap && !items.some(({ id, kind }) => id === water.tap && kind === "tap"))
+    say("lost-tap", "The tap that was chosen is no longer there: the one with the least pipe is taken.");
+  if (main.why === "no-tap") say("no-tap", "There is no tap to lead the main from.");
+  if (main.why === "tap-shut-in")
+    say("tap-shut-in", `${main.tap ? nameOf(main.tap) : "The tap"} has no free ground about it for a pipe.`);
+  const problem = [...years.values()].find((year) => year.problem !== null)?.problem;
+  if (problem)
+    say("climate", `The climate cannot be as it is given (${problem}): the rule of thumb is taken.`);
+  const lines = dripped.some((bed) => bed.lines.lines.length > 0);
+  if (lines && supply.zoneLimitLh <= 0)
+    say(
+      "no-pressure",
+      `${formatPressure(supply.stillKPa, units)} at the tap, less ${formatPressure(supply.lostKPa, units)} on the way, does not give the ${formatPressure(supply.neededKPa, units)} that the emitters need.`,
+    );
+  return troubles;
+}
+
+function ofBed(
+  { bed, lines }: Planned["dripped"][number],
+  planned: Planned,
+  { units }: Garden,
+): DripTrouble[] {
+  const troubles: DripTrouble[] = [];
+  const say = (what: DripTrouble["what"], text: string) =>
+    troubles.push({ what, bedId: bed.id, text: `${nameOf(bed)}: ${text}` });
+  const { main, supply, tooThirsty } = planned;
+  if (isTooClose(bed))
+    say(
+      "too-close",
+      `no line is made with emitters closer than ${formatShort(DRIP_TAPE.emitterSpacing.least, units)}; that is taken.`,
+    );
+  if (lines.tooMany)
+    say("too-many", "so many lines are not planned. Set them farther apart, or part the bed.");
+  else if (lines.lines.length === 0) say("no-soil", "there is no soil inside its wall for a line to lie in.");
+  else if (main.why === "laid" && !main.heads.has(bed.id))
+    say(
+      "unreached",
+      main.drawn ? "the main as drawn does not come near it." : "no pipe gets to it along free ground.",
+    );
+  if (lines.beyondSoil > 0)
+    say("beyond-soil", `${lines.beyondSoil} emitters of drawn lines lie beyond its soil and are left out.`);
+  if (supply.zoneLimitLh > 0 && tooThirsty.includes(bed.id))
+    say(
+      "too-thirsty",
+      `one of its lines takes ${formatFlow(lines.mostLineLh, units)}; the tap gives its lines ${formatFlow(supply.zoneLimitLh, units)}.`,
+    );
+  return troubles;
+}
