@@ -1,6 +1,5 @@
-import { boundsOf } from "./ring.ts";
 import type { Point, Ring } from "./types.ts";
-import { add, cross, subtract } from "./vector.ts";
+import { cross, subtract } from "./vector.ts";
 
 /** How far a corner may lie inside the line of its neighbours and still count as on it, mm. */
 const NOISE = 1e-6;
@@ -20,17 +19,28 @@ export function isConvex(ring: Ring): boolean {
  * @source the sides of both in order of their direction: M. de Berg et al., Computational Geometry, 2008, section 13.3
  */
 export function convexSum(first: Ring, second: Ring): Ring {
-  const a = fromTop(first);
-  const b = fromTop(second);
+  const [startA, startB] = [topOf(first), topOf(second)];
   const sum: Point[] = [];
-  let [i, j] = [0, 0];
-  while (i < a.length || j < b.length) {
-    sum.push(add(a[i % a.length]!, b[j % b.length]!));
-    const sideA = subtract(a[(i + 1) % a.length]!, a[i % a.length]!);
-    const sideB = subtract(b[(j + 1) % b.length]!, b[j % b.length]!);
-    const turn = i >= a.length ? -1 : j >= b.length ? 1 : cross(sideA, sideB);
-    if (turn >= 0) i++;
-    if (turn <= 0) j++;
+  let [ax, ay] = first[startA]!;
+  let [bx, by] = second[startB]!;
+  for (let i = 0, j = 0; i < first.length || j < second.length; ) {
+    sum.push([ax + bx, ay + by]);
+    const [nextAx, nextAy] = first[(startA + i + 1) % first.length]!;
+    const [nextBx, nextBy] = second[(startB + j + 1) % second.length]!;
+    const turn =
+      i >= first.length
+        ? -1
+        : j >= second.length
+          ? 1
+          : (nextAx - ax) * (nextBy - by) - (nextAy - ay) * (nextBx - bx);
+    if (turn >= 0) {
+      [ax, ay] = [nextAx, nextAy];
+      i++;
+    }
+    if (turn <= 0) {
+      [bx, by] = [nextBx, nextBy];
+      j++;
+    }
   }
   return sum;
 }
@@ -53,12 +63,12 @@ export function convexHull(points: Ring): Ring {
   return [...half(sorted), ...half(sorted.toReversed())];
 }
 
-/** The ring begun at its top corner (the leftmost of those), from where clockwise sides run by growing angle. */
-function fromTop(ring: Ring): Ring {
-  const { minY } = boundsOf(ring);
-  let start = -1;
+/** Index of a ring's top corner (the leftmost of those), from where clockwise sides run by growing angle. */
+function topOf(ring: Ring): number {
+  let top = 0;
   ring.forEach(([x, y], i) => {
-    if (y === minY && (start < 0 || x < ring[start]![0])) start = i;
+    const [topX, topY] = ring[top]!;
+    if (y < topY || (y === topY && x < topX)) top = i;
   });
-  return [...ring.slice(start), ...ring.slice(0, start)];
+  return top;
 }

@@ -48,7 +48,32 @@ export function farthestFrom(ground: readonly Ring[], lines: readonly (readonly 
   if (!first) return null;
   const segments = lines.flatMap(segmentsOf);
   if (segments.length === 0) return { at: first, distance: Infinity };
-  return new Search(segments, first).over(convexPieces(ground));
+  return new Search(segments, first).over(piecesOf(ground));
+}
+
+/**
+ * Whether a place on some ground is farther than so many mm from the nearest of some lines: as `farthestFrom` tells, and
+ * sooner than how far the farthest is.
+ */
+export function isAnyFarther(
+  ground: readonly Ring[],
+  lines: readonly (readonly Point[])[],
+  than: number,
+): boolean {
+  const first = ground[0]?.[0];
+  if (!first) return false;
+  const segments = lines.flatMap(segmentsOf);
+  if (segments.length === 0) return true;
+  return new Search(segments, first, than).over(piecesOf(ground)).distance > than;
+}
+
+const pieces = new WeakMap<readonly Ring[], readonly Ring[]>();
+
+/** The soil of a bed is asked about again and again, with other stretches of its edge open. */
+function piecesOf(ground: readonly Ring[]): readonly Ring[] {
+  const known = pieces.get(ground) ?? convexPieces(ground);
+  pieces.set(ground, known);
+  return known;
 }
 
 const segmentsOf = (line: readonly Point[]): Segment[] =>
@@ -75,16 +100,20 @@ class Search {
   readonly #segments: readonly Segment[];
   readonly #exactTo: number;
   #best: Farthest;
+  readonly #enough: number;
 
-  constructor(segments: readonly Segment[], start: Point) {
+  /** @param enough the search is over as soon as a place farther than this is found, and looks at nothing nearer */
+  constructor(segments: readonly Segment[], start: Point, enough = Infinity) {
     this.#segments = segments;
     this.#exactTo = segments.length < ROUND_FROM ? EXACT_TO : ROUND_EXACT_TO;
-    this.#best = { at: start, distance: 0 };
+    this.#enough = enough;
+    this.#best = { at: start, distance: enough === Infinity ? 0 : enough };
   }
 
   over(pieces: readonly Ring[]): Farthest {
     for (const corners of pieces) this.#consider(corners, this.#segments);
     for (;;) {
+      if (this.#best.distance > this.#enough) return this.#best;
       const most = -(this.#queue.peekValue() ?? Infinity);
       const piece = most > this.#best.distance + this.#exactTo ? this.#queue.pop() : undefined;
       if (!piece) return this.#best;

@@ -1,4 +1,5 @@
 import { access } from "../access/access.ts";
+import { once } from "../access/once.ts";
 import type { Access, BedAccess, Route } from "../access/types.ts";
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
@@ -7,6 +8,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { boxDistance, boxOf, gapBetween } from "../geometry/gap.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import type { Box, Ring } from "../geometry/types.ts";
+import { SAME_LENGTH } from "../units/length.ts";
 import { sureRoutes } from "./sure-routes.ts";
 
 /**
@@ -38,6 +40,12 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
         return known && isClearOf(known, outlines, room) ? known : null;
       };
       const own = beds.get(bed.id)!;
+      // Where no door lets anybody through to the bed, there is no walk to look for.
+      const isShut = bed.fromDoor !== null && bed.fromDoor.width < 2 * half - 2 * SAME_LENGTH;
+      const kitchen = once(() =>
+        isShut ? null : (kept((of) => of.kitchen, half) ?? sure.kitchen(own) ?? bed.kitchen),
+      );
+      const hose = once(() => kept((of) => of.hose, HOSE) ?? sure.hose(own) ?? bed.hose);
       // Field by field: spreading would set the search for its routes going.
       return {
         id: bed.id,
@@ -50,10 +58,10 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
         fromGate: bed.fromGate,
         fromDoor: bed.fromDoor,
         get kitchen() {
-          return kept(({ kitchen }) => kitchen, half) ?? sure.kitchen(own) ?? bed.kitchen;
+          return kitchen();
         },
         get hose() {
-          return kept(({ hose }) => hose, HOSE) ?? sure.hose(own) ?? bed.hose;
+          return hose();
         },
       };
     }),

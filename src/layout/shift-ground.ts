@@ -41,42 +41,50 @@ export function shiftGround(curves: Curves): ShiftGround {
     ...curves.gaps.flatMap((gap) => gap.path.map((ring): Blocker => ({ ring, sort: "path", gap }))),
     ...curves.gaps.flatMap((gap) => gap.joint.map((ring): Blocker => ({ ring, sort: "joint", gap }))),
   ];
-  const near = indexOf(blockers);
+  const isForbidden = ({ gap }: Blocker) => gap === null;
+  // What is forbidden leaves little of most sides: it is looked at first.
+  const nearForbidden = indexOf(blockers.filter(isForbidden));
+  const near = indexOf(blockers.filter((blocker) => !isForbidden(blocker)));
   const isInYard = (by: Point) => {
     const { inYard } = curves;
     return inYard === null || inYard.middles.every(([x, y]) => contains(inYard.yard, [x + by[0], y + by[1]]));
   };
   return {
     mayStand: (by) => {
-      let isForbidden = false;
+      let isOver = false;
+      nearForbidden(by, by, ({ ring, sort }) => {
+        isOver ||= isIn(ring, by, drawnIn(sort));
+      });
+      if (isOver || !isInYard(by)) return false;
       const narrow = new Set<GapCurves>();
       const joined = new Set<number>();
       near(by, by, ({ ring, sort, gap }) => {
-        if (isForbidden || !isIn(ring, by, drawnIn(sort))) return;
-        if (!gap) isForbidden = true;
-        else if (sort === "path") narrow.add(gap);
+        if (!gap || !isIn(ring, by, drawnIn(sort))) return;
+        if (sort === "path") narrow.add(gap);
         else joined.add(gap.cluster);
       });
-      if (isForbidden || !isInYard(by)) return false;
       return [...narrow].every(({ excusedBy }) => excusedBy.some((cluster) => joined.has(cluster)));
     },
     freeParts: (from, to) => {
       const forbidden: Part[] = [];
-      const paths = new Map<GapCurves, Part[]>();
-      const joints = new Map<number, Part[]>();
       let isAllTaken = false;
-      near(from, to, ({ ring, sort, gap }) => {
+      nearForbidden(from, to, ({ ring, sort }) => {
         if (isAllTaken) return;
         const part = partWithin(ring, from, to, drawnIn(sort));
         if (!part) return;
-        if (!gap) {
-          forbidden.push(part);
-          isAllTaken = part[0] <= 0 && part[1] >= 1;
-        } else if (sort === "path") pushTo(paths, gap, part);
+        forbidden.push(part);
+        isAllTaken = part[0] <= 0 && part[1] >= 1;
+      });
+      let left = isAllTaken ? [] : less(WHOLE, forbidden);
+      if (left.length === 0) return left;
+      const paths = new Map<GapCurves, Part[]>();
+      const joints = new Map<number, Part[]>();
+      near(from, to, ({ ring, sort, gap }) => {
+        const part = gap && partWithin(ring, from, to, drawnIn(sort));
+        if (!part) return;
+        if (sort === "path") pushTo(paths, gap, part);
         else pushTo(joints, gap.cluster, part);
       });
-      if (isAllTaken) return [];
-      let left = less(WHOLE, forbidden);
       for (const [{ excusedBy }, narrow] of paths) {
         if (left.length === 0) break;
         const excused = excusedBy.flatMap((cluster) => joints.get(cluster) ?? []);
@@ -114,11 +122,19 @@ function indexOf(blockers: readonly Blocker[]): Near {
   };
 }
 
-const lines = new WeakMap<Ring, Float64Array>();
+/** A convex ring as what its sides leave, and a circle in it: most of what is asked about lies deep inside, or far off. */
+interface Convex {
+  /** Three numbers a side: inside a x + b y >= c, all in mm. */
+  readonly sides: Float64Array;
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+}
 
-/** Three numbers a side: inside of a clockwise convex ring a x + b y >= c, all in mm. */
-function linesOf(ring: Ring): Float64Array {
-  let known = lines.get(ring);
+const convexes = new WeakMap<Ring, Convex>();
+
+function convexOf(ring: Ring): Convex {
+  let known = convexes.get(ring);
   if (known) return known;
   const found: number[] = [];
   ring.forEach(([ax, ay], i) => {
@@ -128,22 +144,45 @@ function linesOf(ring: Ring): Float64Array {
     const [a, b] = [-(by - ay) / length, (bx - ax) / length];
     found.push(a, b, a * ax + b * ay);
   });
-  known = Float64Array.from(found);
-  lines.set(ring, known);
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  const [x, y] = [(minX + maxX) / 2, (minY + maxY) / 2];
+  const sides = Float64Array.from(found);
+  known = { sides, x, y, radius: depthIn(sides, x, y) };
+  convexes.set(ring, known);
   return known;
 }
 
-/** Whether a point lies in a ring by at least so many mm. */
-function isIn(ring: Ring, [x, y]: Point, by: number): boolean {
-  const sides = linesOf(ring);
+/** How deep within its sides a point lies, mm; below 0 outside. */
+function depthIn(sides: Float64Array, x: number, y: number): number {
+  let depth = Infinity;
   for (let i = 0; i < sides.length; i += 3)
-    if (sides[i]! * x + sides[i + 1]! * y - sides[i + 2]! < by) return false;
+    depth = Math.min(depth, sides[i]! * x + sides[i + 1]! * y - sides[i + 2]!);
+  return depth;
+}
+
+/** Whether a point lies in a ring's circle by at least so many mm, and in the ring for certain. */
+const isDeepIn = ({ x, y, radius }: Convex, [px, py]: Point, by: number): boolean =>
+  radius > by && (px - x) ** 2 + (py - y) ** 2 <= (radius - by) ** 2;
+
+/** Whether a point lies in a ring by at least so many mm. */
+function isIn(ring: Ring, point: Point, by: number): boolean {
+  const convex = convexOf(ring);
+  if (isDeepIn(convex, point, by)) return true;
+  const { sides } = convex;
+  for (let i = 0; i < sides.length; i += 3)
+    if (sides[i]! * point[0] + sides[i + 1]! * point[1] - sides[i + 2]! < by) return false;
   return true;
 }
 
+const ALL: Part = [0, 1];
+
 /** The part of a line that lies in a ring by at least so many mm; null for none. */
-function partWithin(ring: Ring, [ax, ay]: Point, [bx, by]: Point, deep: number): Part | null {
-  const sides = linesOf(ring);
+function partWithin(ring: Ring, start: Point, end: Point, deep: number): Part | null {
+  const convex = convexOf(ring);
+  if (isDeepIn(convex, start, deep) && isDeepIn(convex, end, deep)) return ALL;
+  const { sides } = convex;
+  const [ax, ay] = start;
+  const [bx, by] = end;
   let [from, to] = [0, 1];
   for (let i = 0; i < sides.length; i += 3) {
     const a = sides[i]! * ax + sides[i + 1]! * ay - sides[i + 2]! - deep;

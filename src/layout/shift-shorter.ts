@@ -10,7 +10,7 @@ import type { Trial, Tried } from "./shift-trial.ts";
 /** A shift after which the beds stand well, but something is wrong with reach or ways. */
 export interface Failed {
   readonly by: Point;
-  readonly why: "reach" | "shut off" | "ways";
+  readonly why: "reach" | "closed" | "ways";
   /** Told where it had to be worked out in any case. */
   readonly snag: Snag | null;
 }
@@ -43,7 +43,7 @@ export function shortened(
     for (const other of near.slice(0, MOST_TOWARDS)) {
       seen.add(other);
       if (!isShorter(other.by, best)) continue;
-      const better = lastSound(trial, from, other, mayStand);
+      const better = lastSound(trial, { sound: from, best, other }, mayStand);
       if (isShorter(better, best)) best = better;
     }
     if (best === from) break;
@@ -57,23 +57,22 @@ const apart = (a: Point, b: Point): number => Math.hypot(...subtract(a, b));
 /** As far as the test says it does that told the other did not; where others say it does not there, as far as all do. */
 function lastSound(
   trial: Trial,
-  sound: Point,
-  { by, why, snag }: Failed,
+  { sound, best, other }: { readonly sound: Point; readonly best: Point; readonly other: Failed },
   mayStand: (by: Point) => boolean,
 ): Point {
+  const { by, why } = other;
   const isQuick = (at: Point) => mayStand(at) && !fails(trial.at(at));
-  const isWhole = (at: Point) => isQuick(at) && trial.at(at).wrong() === null;
-  if (why === "ways" && !WIDTH_RULES.has(snag?.rule ?? "")) return lastOf(isWhole, sound, by);
-  const isLikely = (at: Point) => isQuick(at) && (why !== "ways" || trial.at(at).wrongWidths() === null);
+  const isLikely = (at: Point) => isQuick(at) && (why === "reach" || !trial.at(at).closesWay());
+  const isWhole = (at: Point) => isLikely(at) && trial.at(at).wrong() === null;
+  if (why === "ways") return lastOf(isWhole, sound, by);
   const likely = lastOf(isLikely, sound, by);
-  if (likely === sound || trial.at(likely).wrong() === null) return likely;
+  // To hold a shift to every rule takes longest: only one that would be better.
+  if (!isShorter(likely, best) || trial.at(likely).wrong() === null) return likely;
   return lastOf(isWhole, sound, likely);
 }
 
-const WIDTH_RULES: ReadonlySet<string> = new Set(["sealed-off-bed", "narrow-main-way"]);
-
 /** Whether one of the quick tests says already that a shift does not do. */
-const fails = (tried: Tried): boolean => tried.hasNarrowGap() || tried.losesReach() || tried.isShutOff();
+const fails = (tried: Tried): boolean => tried.hasNarrowGap() || tried.losesReach();
 
 function lastOf(isGood: (by: Point) => boolean, sound: Point, unsound: Point): Point {
   let [good, bad] = [sound, unsound];

@@ -100,10 +100,11 @@ type Found = { readonly by: Point } | { readonly inTheWay: Snag; readonly proven
 const RADII = [300, 600, 1000, 1500, 2250, 3400, 5000, 7500, 11_000];
 /** So many shifts that stand well are tried before the search gives up; looking at ways and routes takes longest. */
 const MOST_TRIED = 600;
-const MOST_WAYS = 40;
+const MOST_WAYS = 200;
 
 const isSpent = (failed: readonly Failed[]): boolean =>
-  failed.length >= MOST_TRIED || failed.filter(({ why }) => why === "ways").length >= MOST_WAYS;
+  failed.length >= MOST_TRIED ||
+  failed.filter(({ why }) => why === "ways" || why === "closed").length >= MOST_WAYS;
 
 function nearestSound(garden: Garden, ids: ReadonlySet<ItemId>, trial: Trial): Found {
   const most = farthestShift(garden, ids);
@@ -189,11 +190,9 @@ function firstSound(places: readonly Point[], trial: Trial, { failed, seen }: Re
     const tried = trial.at(by);
     if (tried.hasNarrowGap()) continue;
     if (tried.losesReach()) failed.push({ by, why: "reach", snag: null });
-    // Takes the ways of one more garden to know: worth it once ways have turned out to be what is wrong.
-    else if (failed.some(({ why }) => why === "ways") && tried.isShutOff())
-      failed.push({ by, why: "shut off", snag: null });
+    else if (tried.closesWay()) failed.push({ by, why: "closed", snag: null });
     else {
-      const snag = tried.wrongWidths() ?? tried.wrong();
+      const snag = tried.wrong();
       if (!snag) return by;
       failed.push({ by, why: "ways", snag });
     }

@@ -3,10 +3,11 @@ import { narrowGapsFrom } from "../access/narrow-gaps.ts";
 import { once } from "../access/once.ts";
 import { bedReach } from "../access/reach.ts";
 import type { Access } from "../access/types.ts";
-import { type Ways, waysOf } from "../access/ways.ts";
+import { type Ways, waysOf, waysWhenMoved } from "../access/ways.ts";
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
+import { limitsOf } from "../garden/limits.ts";
 import { applyOps } from "../garden/operations.ts";
 import type { Point } from "../geometry/types.ts";
 import { checkGarden } from "../rules/check-garden.ts";
@@ -20,8 +21,7 @@ import { wishesOf } from "../rules/sound-change.ts";
 import { unreachableSoil } from "../rules/unreachable-soil.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import { accessAfter } from "./access-after.ts";
-import { farthestSoil } from "./farthest-soil.ts";
-import { gettingTo } from "./getting-to.ts";
+import { isSoilFarther } from "./farthest-soil.ts";
 import { POSITION_RULES } from "./position-rules.ts";
 
 /** Trying shifts of some beds, all by as much. */
@@ -37,8 +37,8 @@ export interface Tried {
   readonly hasNarrowGap: () => boolean;
   /** Whether soil is out of reach that was not, as far as one can tell without knowing the ways. */
   readonly losesReach: () => boolean;
-  /** Whether no way to the beds is wide enough for sure, whatever they themselves leave of it. */
-  readonly isShutOff: () => boolean;
+  /** Whether some bed is got to less well than it is to be, on foot or with a barrow. */
+  readonly closesWay: () => boolean;
   /** What is wrong with the widths of ways; null where nothing is. */
   readonly wrongWidths: () => Snag | null;
   /** What is wrong at all. */
@@ -65,34 +65,62 @@ export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access)
     !(snag.rule === "unreachable-soil" && snag.itemIds.every((id) => tooWide.has(id)));
   const ways = waysOf(garden);
   const wishes = wishesOf(garden);
-  const mayBeGotTo = gettingTo(garden, ids);
+  const waysAfter = once(() => waysWhenMoved(garden, ids));
+  const toKeepOpen = waysToKeepOpen(garden, ids, known);
+  const unmoved = new Map(bedsOf(garden).map((bed) => [bed.id, bed]));
   const reached = mostReach(known, ids, tooWide, wishes.reach);
   return {
     toClear: before.filter(isTheirs),
     at: (by) => {
       const after = once(() => shifted(garden, ids, by));
-      const found = once(() => accessAfter(after(), known, ids));
+      const waysNow = once(() => waysAfter()(after()));
+      const found = once(() => {
+        waysNow();
+        return accessAfter(after(), known, ids);
+      });
       const isWrong = (snag: Snag) =>
         isToFix(snag) &&
         (isTheirs(snag) ||
-          (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysOf(after())) : isNew(snag, before)));
+          (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysNow()) : isNew(snag, before)));
       const wrong = (rules: readonly Rule[], access?: Access) =>
         checkGarden(after(), access && { access }, rules, "look").find(isWrong) ?? null;
       const wrongPlace = () => wrong([narrowPath], gapsAlone(after())) ?? wrong(OF_PLACE);
-      const wrongWidths = () => wrong([sealedOffBed, narrowMainWay], waysAlone(after()));
+      const wrongWidths = () => wrong([sealedOffBed, narrowMainWay], waysAlone(after(), waysNow()));
       return {
         hasNarrowGap: () =>
           [...ids].some((id) => isBed(garden, id) && narrowGapsFrom(id, after(), wishes).length > 0),
         losesReach: () =>
-          bedsOf(after()).some((bed) => farthestSoil(bed, after(), wishes.room) > (reached.get(bed.id) ?? 0)),
-        isShutOff: () => bedsOf(after()).some((bed) => ids.has(bed.id) && !mayBeGotTo(bed, after())),
+          bedsOf(after()).some((bed) => {
+            const reaching = { room: wishes.room, reach: reached.get(bed.id) ?? 0 };
+            return isSoilFarther(bed, after(), reaching, unmoved.get(bed.id));
+          }),
+        closesWay: once(
+          () => toKeepOpen.some(({ id, width }) => !waysNow().isOpen(id, width)) || wrongWidths() !== null,
+        ),
         wrongWidths,
-        wrong: () => wrongPlace() ?? wrongWidths() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()),
+        wrong: () => wrongPlace() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()),
         wrongPlace: () => wrongPlace() ?? wrong([unreachableSoil], reachAlone(after())),
         access: found,
       };
     },
   };
+}
+
+/**
+ * The beds that a way so wide leads to, and those that are shifted. Less than twice what rules allow is left to the rules
+ * themselves.
+ */
+function waysToKeepOpen(
+  garden: Garden,
+  ids: ReadonlySet<ItemId>,
+  { beds }: Access,
+): { readonly id: ItemId; readonly width: number }[] {
+  const { standingRoom, barrowWay } = limitsOf(garden);
+  return (garden.gardener.barrow ? [barrowWay, standingRoom] : [standingRoom]).flatMap((width) =>
+    beds
+      .filter((bed) => ids.has(bed.id) || (bestWay(bed)?.width ?? 0) >= width - SAME_LENGTH)
+      .map(({ id }) => ({ id, width: width - 2 * SAME_LENGTH })),
+  );
 }
 
 const shifted = (garden: Garden, ids: ReadonlySet<ItemId>, by: Point): Garden =>
@@ -140,8 +168,7 @@ function reachAlone(garden: Garden): Access {
 }
 
 /** The widths of ways without reach and routes. */
-function waysAlone(garden: Garden): Access {
-  const ways = waysOf(garden);
+function waysAlone(garden: Garden, ways: Ways): Access {
   const nothingReached = { standing: [], reach: 0, outOfReach: [], outOfReachAreaMm2: 0, closedBy: [] };
   const beds = bedsOf(garden).map((bed) => ({
     id: bed.id,

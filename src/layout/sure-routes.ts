@@ -1,5 +1,6 @@
 import { gapsFrom } from "../access/gaps.ts";
 import { isClear, isFree, type KeptOff, keptOff } from "../access/kept-off.ts";
+import { TURNING } from "../access/route-turns.ts";
 import { surroundingsOf } from "../access/surroundings.ts";
 import type { Access, Route } from "../access/types.ts";
 import type { Garden } from "../garden/garden.ts";
@@ -20,8 +21,8 @@ export interface SureRoutes {
 
 /** Half the thickness of a hose, mm. */
 const HOSE = 6;
-/** So many turns of known routes are tried, those first from which the bed would be nearest. */
-const MOST_TURNS = 12;
+/** So many turns of known routes are tried, those nearest to the bed first: they are the likeliest to see it. */
+const MOST_TURNS = 24;
 /** A route keeps off an outline by this much more than it must, mm, so as not to be told to touch it. */
 const A_HAIR = 0.02;
 
@@ -39,17 +40,19 @@ export function sureRoutes(
   const limits = limitsOf(after);
   const rings = surroundingsOf(after).obstacles.map(({ ring }) => ring);
   const onFoot = (limits.standingRoom - SAME_LENGTH) / 2;
+  // Known routes keep off by no more: the sides between their turns cut in a little.
+  const ground = (half: number) => ({ half, off: keptOff(after.yard, rings, half * Math.cos(TURNING / 2)) });
   return {
     kitchen: (bed) => {
-      const off = keptOff(after.yard, rings, onFoot);
-      return fromKnown(bed, { turns: turnsOf(before).kitchen, off, most: limits.kitchenWalk, isKept });
+      const { kitchen } = turnsOf(before);
+      return fromKnown(bed, { ...ground(onFoot), turns: kitchen, most: limits.kitchenWalk, isKept });
     },
     hose: (bed) => {
       // Round a bed that lies against nothing the hose is led along its edge, half round it at the most.
       if (gapsFrom(bed.id, after).some(({ width }) => width < limits.together)) return null;
       const round = perimeter(outlineOf(bed)) / 2 + HOSE_CORNERS;
-      const off = keptOff(after.yard, rings, HOSE);
-      const found = fromKnown(bed, { turns: turnsOf(before).hose, off, most: limits.hose - round, isKept });
+      const { hose } = turnsOf(before);
+      const found = fromKnown(bed, { ...ground(HOSE), turns: hose, most: limits.hose - round, isKept });
       return found && { ...found, length: found.length + round };
     },
   };
@@ -60,29 +63,30 @@ const HOSE_CORNERS = 2 * Math.PI * HOSE;
 
 interface Known {
   readonly turns: readonly Turn[];
+  /** Half of what is led along, mm. */
+  readonly half: number;
   readonly off: KeptOff;
   readonly most: number;
   readonly isKept: (route: Route, half: number) => boolean;
 }
 
-function fromKnown(bed: Bed, { turns, off, most, isKept }: Known): Route | null {
+function fromKnown(bed: Bed, { turns, half, off, most, isKept }: Known): Route | null {
   const outline = outlineOf(bed);
   for (const { route, upTo, length } of nearestTo(bed, turns)) {
     const from = route.points[upTo]!;
-    const end = besideOutline(from, outline, off.half + A_HAIR);
+    const end = besideOutline(from, outline, half + A_HAIR);
     if (!end || length + distance(from, end) > most) continue;
-    if (!isKept(route, off.half) || !isFree(off, end) || !isClear(off, from, end)) continue;
+    if (!isKept(route, half) || !isFree(off, end) || !isClear(off, from, end)) continue;
     const points = [...route.points.slice(0, upTo + 1), end];
     return { from: route.from, to: bed.id, length: length + distance(from, end), points };
   }
   return null;
 }
 
-/** Those first by which one would be at the bed's middle soonest. */
 const nearestTo = ({ at }: Bed, turns: readonly Turn[]): Turn[] =>
   turns
-    .map((turn) => ({ turn, length: turn.length + distance(turn.route.points[turn.upTo]!, at) }))
-    .sort((a, b) => a.length - b.length)
+    .map((turn) => ({ turn, away: distance(turn.route.points[turn.upTo]!, at) }))
+    .sort((a, b) => a.away - b.away)
     .slice(0, MOST_TURNS)
     .map(({ turn }) => turn);
 
@@ -103,7 +107,7 @@ function turnsOf(before: Access): AllTurns {
   let known = turnsKnown.get(before);
   if (!known) {
     const turnsOn = (routes: readonly (Route | null)[]) =>
-      routes.flatMap((route) => (route ? turnsAlong(route) : []));
+      withoutTwins(routes.flatMap((route) => (route ? turnsAlong(route) : [])));
     known = {
       kitchen: turnsOn(before.beds.map(({ kitchen }) => kitchen)),
       hose: turnsOn(before.beds.map(({ hose }) => hose)),
@@ -112,6 +116,11 @@ function turnsOf(before: Access): AllTurns {
   }
   return known;
 }
+
+/** Routes to many beds begin alike. */
+const withoutTwins = (turns: readonly Turn[]): Turn[] => [
+  ...new Map(turns.map((turn) => [turn.route.points[turn.upTo]!.join(), turn])).values(),
+];
 
 /** The first point of a route is the opening itself, which stands in a wall. */
 function turnsAlong(route: Route): Turn[] {

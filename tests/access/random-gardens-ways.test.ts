@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { standingPieces } from "../../src/access/standing.ts";
-import { NARROWEST_WAY, waysOf } from "../../src/access/ways.ts";
+import { waysOf } from "../../src/access/ways.ts";
+import { NARROWEST_WAY } from "../../src/access/ways-told.ts";
 import type { Garden, ItemOf, Point } from "../../src/index.ts";
 import { type Eroded, enteredFrom, eroded, holds, joins } from "../helpers/erosion-reference.ts";
 import { smallGarden } from "../helpers/random-gardens.ts";

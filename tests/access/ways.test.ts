@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { entrancesOf } from "../../src/access/entrances.ts";
 import { standingPieces } from "../../src/access/standing.ts";
-import { NARROWEST_WAY, waysOf } from "../../src/access/ways.ts";
+import { waysOf } from "../../src/access/ways.ts";
+import { NARROWEST_WAY } from "../../src/access/ways-told.ts";
 import { type Garden, INCH, type Item, type ItemOf, type Point } from "../../src/index.ts";
 import { eroded, joins, widestByErosion } from "../helpers/erosion-reference.ts";
 import { bed, door, fence, gardenOf, gardenWith, gate, house, shed } from "../helpers/garden-of.ts";
