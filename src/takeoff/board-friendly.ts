@@ -222,7 +222,10 @@ function smallerSizes(
   return [...sized("width", across, along), ...sized("length", along, across)];
 }
 
+/** Lengths a little shorter than a board's, of which a stock length is cut without a rest; none for a stump. */
 function evenLengths(board: number, other: number, stock: readonly Stock[], kerf: number): number[] {
+  // Pieces of no length would go into any board without end.
+  if (board <= MOST_OFF) return [];
   const even = new Set<number>();
   for (const { length } of stock) {
     for (let others = 0; others <= 3; others++) {

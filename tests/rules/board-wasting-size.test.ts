@@ -33,6 +33,10 @@ testRule(boardWastingSize, {
       { cutting: eightFeet },
       bed("salads", { ...overSides, w: 47.9375 * INCH }),
     ),
+    "a box whose ends are stumps, as a hand may draw it on the way to a bed": gardenWith(
+      { cutting: eightFeet },
+      bed("salads", { ...overSides, w: 3 * INCH, h: 24 * INCH }),
+    ),
     "a bed that is not of boards": gardenOf(
       bed("hill", { w: 48 * INCH, h: 99 * INCH, wall: { made: "mound", height: 200 } }),
     ),
