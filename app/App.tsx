@@ -27,11 +27,13 @@ export function App() {
       <title>{name ? `${name} · Bedwright` : "Bedwright"}</title>
       <TopBar />
       <main className="plan-area">
-        <KeepingNotices />
-        <UpdateNotice />
-        <LinkNotice />
         <Welcome />
         <div className="plan-room">
+          <div className="notices">
+            <KeepingNotices />
+            <UpdateNotice />
+            <LinkNotice />
+          </div>
           <Fallback what="The plan">
             <Suspense fallback={<p className="board-coming">Laying out the plan…</p>}>
               <Plan />

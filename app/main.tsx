@@ -14,6 +14,7 @@ import "./style/ledger.css";
 import "./style/card.css";
 import "./style/takeoff.css";
 import "./style/dialogs.css";
+import "./style/wishes.css";
 
 const root = document.getElementById("root");
 if (!root) throw new Error("index.html has lost its root");

@@ -37,6 +37,9 @@ export function startBoard(): void {
   for (const wish of WISHES) globalThis.matchMedia?.(wish).addEventListener("change", lay);
 }
 
+/** Whether the board worked on is the dark one. */
+export const isDark = ({ inks }: Pick<Board, "inks">): boolean => inks.paper === DARK.paper;
+
 /** The colours for a choice on a device. */
 export function inksFor(
   choice: BoardChoice,

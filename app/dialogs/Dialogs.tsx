@@ -6,6 +6,7 @@ const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
   help: lazy(async () => ({ default: (await import("./HelpDialog.tsx")).HelpDialog })),
   outline: lazy(async () => ({ default: (await import("../measuring/OutlineDialog.tsx")).OutlineDialog })),
   parcels: lazy(async () => ({ default: (await import("../parcels/ParcelsDialog.tsx")).ParcelsDialog })),
+  rules: lazy(async () => ({ default: (await import("../help/RulesDialog.tsx")).RulesDialog })),
   "take-along": lazy(async () => ({
     default: (await import("../sharing/TakeAlongDialog.tsx")).TakeAlongDialog,
   })),

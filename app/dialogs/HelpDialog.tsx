@@ -1,3 +1,4 @@
+import { openRules } from "../help/rules-wanted.ts";
 import { HAND_KEYS } from "../plan/hands/keys.ts";
 import { KEY_NAMES } from "../topbar/shortcuts.ts";
 import { Dialog } from "./Dialog.tsx";
@@ -39,6 +40,11 @@ export function HelpDialog() {
             <li key={step}>{step}</li>
           ))}
         </ol>
+        <p className="dialog-actions">
+          <button type="button" className="button" onClick={() => openRules(null)}>
+            The rules, and why
+          </button>
+        </p>
       </section>
       <Keys title="On the plan" lines={HAND_KEYS} />
       <Keys title="With the pointer" lines={MOUSE} />

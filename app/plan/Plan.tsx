@@ -5,6 +5,8 @@ import { plainText } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { GroundLayer } from "./GroundLayer.tsx";
 import { HandsLayer } from "./hands/HandsLayer.tsx";
+import { Loupe } from "./hands/Loupe.tsx";
+import { NudgePad } from "./hands/NudgePad.tsx";
 import { useHands } from "./hands/use-hands.ts";
 import { LiveLayer } from "./LiveLayer.tsx";
 import { NorthArrow } from "./NorthArrow.tsx";
@@ -55,6 +57,8 @@ export function Plan() {
       </div>
       <MomentBar />
       <NorthArrow />
+      <NudgePad />
+      <Loupe board={element} />
       <PlanList />
     </div>
   );

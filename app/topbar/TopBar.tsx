@@ -1,6 +1,7 @@
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { GardenName } from "./GardenName.tsx";
 import { KeptLine } from "./KeptLine.tsx";
+import { LampButton } from "./LampButton.tsx";
 import { SheetButton } from "./SheetButton.tsx";
 import { UndoRedo } from "./UndoRedo.tsx";
 import { UnitsToggle } from "./UnitsToggle.tsx";
@@ -24,6 +25,7 @@ export function TopBar() {
         <UndoRedo />
         <UnitsToggle />
         <ZoomBar />
+        <LampButton />
         <button
           type="button"
           className="button help-button"

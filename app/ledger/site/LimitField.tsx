@@ -1,21 +1,20 @@
 import { useEffect, useRef } from "react";
 import {
   defaultLimit,
-  formatLength,
-  formatRatio,
   type Gardener,
   LIMITS,
   type LimitId,
   SAME_LENGTH,
   type Units,
 } from "../../../src/index.ts";
+import { WhyLink } from "../../help/WhyLink.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { LengthField } from "../fields/LengthField.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
 import { RatioField } from "../fields/RatioField.tsx";
-import { writeNumber } from "../fields/read-number.ts";
 import { useLedger } from "../ledger-state.ts";
-import { sourceText } from "../snags/SourceLine.tsx";
+import { ended, sourceText } from "../snags/SourceLine.tsx";
+import { MULTIPLES, writeLimit } from "./write-limit.ts";
 
 interface Props {
   readonly id: LimitId;
@@ -55,7 +54,7 @@ export function LimitField({ id, own, edition, units }: Props) {
       <ValueField id={id} {...common} />
       <p className="field-note">
         {own === undefined ? "" : `Default ${writeLimit(id, usual.value, units)}. `}
-        {sourceText(usual.source)}
+        {ended(sourceText(usual.source))} <WhyLink wanted={{ limit: id }} of={limit.label} />
       </p>
       {own === undefined ? null : (
         <button
@@ -82,8 +81,6 @@ interface ValueProps {
   readonly onCommit: (value: number) => void;
 }
 
-/** Limits that are a multiple, not a slope. */
-const MULTIPLES: ReadonlySet<LimitId> = new Set<LimitId>(["rootZone"]);
 const MOST_TIMES = 10;
 
 function ValueField({ id, ...field }: ValueProps) {
@@ -96,18 +93,5 @@ function ValueField({ id, ...field }: ValueProps) {
       return <RatioField {...field} />;
     case "h":
       return <NumberField unit="h" least={0} most={24} {...field} />;
-  }
-}
-
-function writeLimit(id: LimitId, value: number, units: Units): string {
-  const { unit } = LIMITS[id];
-  if (MULTIPLES.has(id)) return `${writeNumber(value)} times`;
-  switch (unit) {
-    case "mm":
-      return formatLength(value, units);
-    case "ratio":
-      return formatRatio(value);
-    case "h":
-      return `${writeNumber(value)} h`;
   }
 }

@@ -1,4 +1,5 @@
 import type { Op } from "../../../src/index.ts";
+import { BoardField } from "../../device/BoardField.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { GroundFacts } from "../card/GroundFacts.tsx";
@@ -42,6 +43,9 @@ export function SiteLeaf() {
       <BuyingSection garden={garden} />
       <CuttingSection garden={garden} />
       <LimitsSection garden={garden} />
+      <CardSection title="This device">
+        <BoardField />
+      </CardSection>
     </>
   );
 }

@@ -6,6 +6,7 @@ import {
   type Snag,
   type Source,
 } from "../../../src/index.ts";
+import { WhyLink } from "../../help/WhyLink.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
 
@@ -31,10 +32,14 @@ export function SourceLine({ snag }: { readonly snag: Snag }) {
     <p className="snag-source">
       {ended(sourceText(snag.source))}{" "}
       {limit ? (
-        <button type="button" className="link" onClick={() => show(limit)}>
-          Change it under Site
-        </button>
+        <>
+          <button type="button" className="link" onClick={() => show(limit)}>
+            Change it under Site
+          </button>
+          {" · "}
+        </>
       ) : null}
+      <WhyLink wanted={{ rule: snag.rule }} of={snag.title} />
     </p>
   );
 }
@@ -43,4 +48,5 @@ export function SourceLine({ snag }: { readonly snag: Snag }) {
 const limitOf = ({ text }: Source, edition: Gardener["edition"]): LimitId | undefined =>
   limitIds.find((id) => defaultLimit(id, edition).source.text === text);
 
-const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+/** As a sentence. */
+export const ended = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
