@@ -1,19 +1,11 @@
 import { useId } from "react";
 import { flushSync } from "react-dom";
-import { CROPS, type Crop, type CropId, isCropId } from "../../src/index.ts";
+import { type CropId, isCropId } from "../../src/index.ts";
 import { dropPlacing } from "../plan/hands/placing.ts";
 import { placingCrop, putShare, USUAL_CROP } from "../plan/hands/planting.ts";
 import { DESK } from "../plan/hands/use-hands.ts";
-import { cropTitle } from "../planting/crop-words.ts";
+import { CropOptions } from "../planting/CropOptions.tsx";
 import { useEditor } from "../store/use-editor.ts";
-
-const titled = (crops: readonly Crop[]) =>
-  crops.map(({ id }) => ({ id, title: cropTitle(id) })).toSorted((a, b) => a.title.localeCompare(b.title));
-
-const GROUPS = [
-  { label: "Cool season", crops: titled(CROPS.filter(({ season }) => season === "cool")) },
-  { label: "Warm season", crops: titled(CROPS.filter(({ season }) => season === "warm")) },
-];
 
 /** While a crop waits for its place: which, what to do next, and the ways to end it without a drag or a key. */
 export function CropChoice({ crop }: { readonly crop: CropId }) {
@@ -25,15 +17,7 @@ export function CropChoice({ crop }: { readonly crop: CropId }) {
     <div className="placing-bar">
       <label htmlFor={id}>Crop</label>
       <select id={id} value={crop} data-crop-choice onChange={(event) => choose(event.target.value)}>
-        {GROUPS.map(({ label, crops }) => (
-          <optgroup key={label} label={label}>
-            {crops.map(({ id: one, title }) => (
-              <option key={one} value={one}>
-                {title}
-              </option>
-            ))}
-          </optgroup>
-        ))}
+        <CropOptions />
       </select>
       <p>Drag its place in a bed, or tap two corners of it.</p>
       <button type="button" className="button" onClick={() => putShare(DESK, crop)}>

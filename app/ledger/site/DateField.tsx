@@ -5,6 +5,7 @@ interface Props {
   /** "04-26", or null where it is not known or there is none. */
   readonly value: string | null;
   readonly onCommit: (monthDay: string | null) => void;
+  readonly note?: string;
 }
 
 const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];

@@ -27,13 +27,14 @@ export function paintHands(pen: Pen, shown: Shown, marks: Marks): void {
     else if (item.id === marks.pointed && marks.held.length === 0) paintOutline(pen, item, 1.25);
   }
   if (yardSelected) paintSelectedYard(pen, garden);
-  paintNeighbourDistances(pen, garden, measured(shown, marks));
+  const held = heldPatch(garden, selection, marks.patch);
+  // Within a bed its neighbours are of no matter.
+  if (!held && !marks.patchFrom) paintNeighbourDistances(pen, garden, measured(shown, marks));
   for (const guide of marks.guides) paintGuide(pen, guide);
+  if (held) paintHeldPatch(pen, held);
   const busy = marks.held.length > 0 || marks.drawing !== null;
   if (!busy)
     for (const handle of handlesOf(garden, shown, marks.patch)) paintHandle(pen, handle, marks.corner);
-  const held = heldPatch(garden, selection, marks.patch);
-  if (held) paintHeldPatch(pen, held);
   const from = drawnFrom(garden, marks.patchFrom);
   if (from) paintDrawing(pen, { points: [from], next: null }, garden);
   if (marks.drawing) paintDrawing(pen, marks.drawing, garden);

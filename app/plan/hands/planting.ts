@@ -34,12 +34,12 @@ export function waitingCrop(placing: string | null): CropId | null {
 export function startPatchDraw(desk: Desk, crop: CropId, start: Hand): Gesture | null {
   const { editor, marks } = desk;
   const { garden } = editor.getState();
-  const bed = bedUnder(desk, start.plan);
+  const bed = bedAt(garden, start.plan);
   const from = bed && cornerIn(desk, bed, start);
   if (!bed || !from) return null;
   let patch: Patch | null = null;
-  const letGo = () => marks.setState({ held: [], readout: null });
-  marks.setState({ patchFrom: null, held: [bed.id] });
+  const letGo = () => marks.setState({ patchFrom: null, held: [], readout: null });
+  marks.setState({ patchFrom: { id: bed.id, at: from }, held: [bed.id] });
   return {
     cursor: "crosshair",
     move(hand) {
@@ -72,7 +72,9 @@ export function aimPatch(desk: Desk, crop: CropId, hand: Hand) {
 export function tapPatch(desk: Desk, crop: CropId, hand: Hand) {
   const { editor, marks } = desk;
   const { patchFrom } = marks.getState();
-  const bed = patchFrom ? bedOf(editor.getState().garden, patchFrom.id) : bedUnder(desk, hand.plan);
+  const bed = patchFrom
+    ? bedOf(editor.getState().garden, patchFrom.id)
+    : bedAt(editor.getState().garden, hand.plan);
   const at = bed && cornerIn(desk, bed, hand);
   if (!bed || !at) {
     editor.getState().say("Tap in a bed");
@@ -97,11 +99,6 @@ export function putShare(desk: Desk, crop: CropId, at: Point | null = null): boo
   }
   plant(desk, bed, newPlanting(crop));
   return true;
-}
-
-/** The bed drawn in: the one under the hand, else the one selected where the hand is just outside its soil. */
-function bedUnder({ editor }: Desk, plan: Point): Bed | null {
-  return bedAt(editor.getState().garden, plan);
 }
 
 function cornerIn({ editor }: Desk, bed: Bed, hand: Hand): Point | null {

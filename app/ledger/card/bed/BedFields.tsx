@@ -1,5 +1,6 @@
 import { memo } from "react";
-import { cropIdsOf, INCH, type ItemOf, type Units } from "../../../../src/index.ts";
+import { cropIdsOf, INCH, type ItemOf, plantsOf, type Site, type Units } from "../../../../src/index.ts";
+import { useMarks } from "../../../plan/hands/marks.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
@@ -35,6 +36,8 @@ export const BedFields = memo(BedFieldsInner, (before, now) => sameButPlace(befo
 
 function BedFieldsInner({ bed }: { readonly bed: Bed }) {
   const units = useEditor((s) => shownGarden(s).units);
+  const site = useEditor((s) => shownGarden(s).site);
+  const held = useMarks(({ patch }) => patch?.id === bed.id);
   return (
     <>
       <CardSection title="Wall" gist={wallGist(bed, units)}>
@@ -48,7 +51,7 @@ function BedFieldsInner({ bed }: { readonly bed: Bed }) {
       <CardSection title="Standing and stage" gist={standingGist(bed)}>
         <StandingFields bed={bed} />
       </CardSection>
-      <CardSection title="Crops" gist={cropsGist(bed)}>
+      <CardSection title="Crops" gist={cropsGist(bed, site)} wanted={held}>
         <CropsField bed={bed} units={units} />
         <OptionalLength
           has="Trellis"
@@ -92,7 +95,9 @@ function bottomGist({ bottom }: Bed): string {
   return parts.length > 0 ? parts.join(" and ") : "open";
 }
 
-function cropsGist(bed: Bed): string {
+function cropsGist(bed: Bed, site: Site): string {
   const { length } = cropIdsOf(bed);
-  return length === 0 ? "none yet" : `${length} ${length === 1 ? "crop" : "crops"}`;
+  if (length === 0) return "none yet";
+  const plants = plantsOf(bed, site).reduce((sum, { count }) => sum + count, 0);
+  return `${length} ${length === 1 ? "crop" : "crops"}, ${plants} ${plants === 1 ? "plant" : "plants"}`;
 }

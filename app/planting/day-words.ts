@@ -1,0 +1,14 @@
+import type { Standing } from "../../src/index.ts";
+import { shortDay, YEAR_DAYS } from "../moment/year-days.ts";
+import { DAYS } from "./standing-on.ts";
+
+/** "28 May", of a day of the year; days reckoned past its end are taken round. */
+export const yearDayWords = (day: number): string =>
+  shortDay(YEAR_DAYS[(((Math.round(day) - 1) % DAYS) + DAYS) % DAYS]!);
+
+/** "28 May to 14 Oct, picked from 27 Jul", "all year, picked from 5 Apr". */
+export function standingWords({ from, days, pickFrom }: Standing): string {
+  const picked = `picked from ${yearDayWords(pickFrom)}`;
+  if (days >= DAYS) return `all year, ${picked}`;
+  return `${yearDayWords(from)} to ${yearDayWords(from + days - 1)}, ${picked}`;
+}
