@@ -41,6 +41,8 @@ interface Piece {
 /** A straight way from the pipe that lies to a turn or a target: not looked along until it would be the shortest. */
 interface Leap {
   readonly from: Point;
+  /** Off the wall first, where a round outline would be in the way. */
+  readonly via?: Point;
   /** Pipe from the start to `from`. */
   readonly gone: number;
   readonly length: number;
@@ -112,7 +114,8 @@ class GrowingTree<Id> {
     const found = this.#nearest();
     if (!found) return false;
     const { target, leap, turns, end, length } = found;
-    const points = [leap.from, ...turns.map((turn) => this.#ground.turns[turn]!.at), end];
+    const passed = turns.map((turn) => this.#ground.turns[turn]!.at);
+    const points = [leap.from, ...(leap.via ? [leap.via] : []), ...passed, end];
     let gone = leap.gone;
     points.slice(1).forEach((to, i) => {
       const from = points[i]!;
@@ -123,22 +126,45 @@ class GrowingTree<Id> {
     this.#heads.set(target.id, { at: end, along: gone });
     this.#length += length;
     this.#open.delete(target);
+    this.#liftOff(end, gone, target.ring);
     return true;
   }
 
+  /**
+   * Turns about a round outline lie off it, and from where pipe touches it between two of them neither is seen: one goes
+   * off the wall first, to the straight side between them.
+   */
+  #liftOff(from: Point, gone: number, ring: Ring): void {
+    const solid = this.#ground.numberOf.get(ring);
+    const own =
+      solid === undefined ? [] : this.#ground.turnsOf[solid]!.map((turn) => this.#ground.turns[turn]!.at);
+    const sides = own.map((at, i) => nearestOnSegment(from, at, own[(i + 1) % own.length]!));
+    const via = sides.toSorted((a, b) => distance(a, from) - distance(b, from))[0];
+    if (!via || distance(via, from) === 0 || !isClear(this.#ground, from, via)) return;
+    this.#ground.turns.forEach(({ at }, turn) => {
+      const length = distance(from, via) + distance(via, at);
+      if (length < this.#upper[turn]!) this.#toTurns[turn]!.push({ from, via, gone, length });
+    });
+  }
+
+  /** From each piece of pipe one may go on where it comes nearest, and from its end if something is in the way of that. */
   #lay({ from, to, gone }: Piece): void {
     const leapTo = (at: Point, near: Point): Leap => ({
       from: near,
       gone: gone + distance(from, near),
       length: distance(near, at),
     });
+    const isEnd = (near: Point) => near[0] === to[0] && near[1] === to[1];
     this.#ground.turns.forEach(({ at }, turn) => {
-      const leap = leapTo(at, nearestOnSegment(at, from, to));
-      if (leap.length < this.#upper[turn]!) this.#toTurns[turn]!.push(leap);
+      const near = nearestOnSegment(at, from, to);
+      const leaps = isEnd(near) ? [leapTo(at, near)] : [leapTo(at, near), leapTo(at, to)];
+      this.#toTurns[turn]!.push(...leaps.filter(({ length }) => length < this.#upper[turn]!));
     });
     for (const target of this.#open) {
       const gap = gapBetween([from, to], target.ring);
-      this.#toTargets.get(target)!.push(leapTo(gap.to, gap.from));
+      const leaps = this.#toTargets.get(target)!;
+      leaps.push(leapTo(gap.to, gap.from));
+      if (!isEnd(gap.from)) leaps.push(leapTo(gapBetween([to], target.ring).to, to));
     }
   }
 
@@ -217,7 +243,7 @@ class GrowingTree<Id> {
       return clear[leg] === CLEAR;
     }
     if (this.#seen.has(from)) return true;
-    if (isClear(this.#ground, from.from, at)) {
+    if (isClear(this.#ground, from.via ?? from.from, at)) {
       this.#seen.add(from);
       return true;
     }
