@@ -43,6 +43,7 @@ export async function boot(): Promise<void> {
     if (keeper.hasUnkept() && keeping.state === "not-kept") event.preventDefault();
   });
   if (import.meta.env.PROD) startOfflineAtRest();
+  setTimeout(() => void sweepPictures(shelf), LONG_AFTER_START_MS);
   // The engine is large: it loads while the plan is already on the screen.
   void import("./live/analysis.ts").then(({ startAnalysis }) => startAnalysis(useEditor));
 
@@ -53,6 +54,14 @@ export async function boot(): Promise<void> {
     setDown(change);
     void keeper.keepNow();
   }
+}
+
+/** When the page has long been on the screen, and nobody waits for anything. */
+const LONG_AFTER_START_MS = 20_000;
+
+async function sweepPictures(shelf: Shelf): Promise<void> {
+  const { pagePictures } = await import("./underlay/page-pictures.ts");
+  await pagePictures().sweep(shelf, useEditor);
 }
 
 /** What cannot be kept is said before anything is done that could be lost. */

@@ -10,6 +10,7 @@ const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
   "take-along": lazy(async () => ({
     default: (await import("../sharing/TakeAlongDialog.tsx")).TakeAlongDialog,
   })),
+  underlay: lazy(async () => ({ default: (await import("../underlay/ScaleDialog.tsx")).ScaleDialog })),
   tape: lazy(async () => ({ default: (await import("../measuring/TapeDialog.tsx")).TapeDialog })),
 };
 

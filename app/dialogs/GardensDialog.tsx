@@ -70,7 +70,7 @@ export function GardensDialog() {
           <button type="button" className="button" onClick={() => void go(gardens.duplicate())}>
             Duplicate it
           </button>
-          <button type="button" className="button" onClick={() => gardens.saveToFile()}>
+          <button type="button" className="button" onClick={() => void gardens.saveToFile()}>
             Save to a file
           </button>
           <button type="button" className="button" onClick={() => openDialog("take-along")}>

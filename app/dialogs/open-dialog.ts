@@ -1,6 +1,14 @@
 import { create } from "zustand";
 
-export type DialogName = "gardens" | "help" | "outline" | "parcels" | "rules" | "take-along" | "tape";
+export type DialogName =
+  | "gardens"
+  | "help"
+  | "outline"
+  | "parcels"
+  | "rules"
+  | "take-along"
+  | "tape"
+  | "underlay";
 
 /** The dialog that is open; one at a time. */
 export const useDialog = create<{ readonly open: DialogName | null }>()(() => ({ open: null }));

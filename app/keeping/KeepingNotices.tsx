@@ -1,5 +1,6 @@
 import { plainText } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
+import { UnderlayNotices } from "../underlay/UnderlayNotices.tsx";
 import { Notice } from "./Notice.tsx";
 import { pageGardens } from "./page-gardens.ts";
 import { useKeeping } from "./use-keeping.ts";
@@ -11,6 +12,7 @@ export function KeepingNotices() {
       <KeptNotice />
       <PlaceNotice />
       <SetAsideNotice />
+      <UnderlayNotices />
     </>
   );
 }
@@ -31,7 +33,7 @@ function KeptNotice() {
   if (keeping.state === "not-kept") {
     const save = (
       <>
-        <button type="button" className="button main" onClick={() => pageGardens().saveToFile()}>
+        <button type="button" className="button main" onClick={() => void pageGardens().saveToFile()}>
           Save to a file
         </button>
         <GardensButton />

@@ -1,6 +1,8 @@
 import { EXAMPLES, emptyGarden, type Garden, writeGarden } from "../../src/index.ts";
 import { fileNameOf } from "../sharing/file-name.ts";
 import type { Editor } from "../store/editor.ts";
+import type { Pictures } from "../underlay/pictures.ts";
+import { tellTrouble } from "../underlay/trouble.ts";
 import { type Board, type Laid, laidOut, unkeptGarden } from "./board.ts";
 import { sharingWith, unpackedText } from "./earlier-states.ts";
 import { offerFile } from "./file.ts";
@@ -13,9 +15,13 @@ import type { EarlierState, Gardens, KeptGarden, Outcome } from "./types.ts";
 import { useKeeping } from "./use-keeping.ts";
 
 /** No garden file is larger; the engine says the same of its text, but a file need not be read to know. */
-const LARGEST_FILE = 5_000_000;
+const LARGEST_FILE = 10_000_000;
 const FILE_TYPE = "application/json";
 const ENDING = "bedwright.json";
+/** The pictures beneath plans are looked for when a garden has one. */
+const pagesPictures = async (): Promise<Pictures> =>
+  (await import("../underlay/page-pictures.ts")).pagePictures();
+
 const GONE = "That garden is no longer on this device.";
 
 const refused = (reason: string): Outcome => ({ ok: false, reason });
@@ -27,6 +33,7 @@ export function createGardens(
   keeper: Keeper,
   board: Board,
   newId: () => string,
+  pictures: () => Promise<Pictures> = pagesPictures,
 ): Gardens {
   /** The garden last handed out as a file: what it holds is safe there. */
   let inFile: Garden | null = null;
@@ -89,14 +96,19 @@ export function createGardens(
     remove: (id) =>
       asking(async () => {
         await shelf.remove(id);
+        void pictures().then((kept) => kept.sweep(shelf, editor));
         // The board keeps what is on it; with its next change it is a kept garden again, under a new id.
         if (useKeeping.getState().gardenId === id) await board.lay(unkeptGarden(editor.getState().garden));
         return { ok: true, garden: null };
       }),
-    saveToFile() {
+    async saveToFile() {
       const { garden } = editor.getState();
-      offerFile(fileNameOf(garden.name, ENDING), writeGarden(garden), FILE_TYPE);
+      const whole = garden.underlay
+        ? await (await pictures()).carriedAlong(garden)
+        : { garden, lacking: null };
+      offerFile(fileNameOf(garden.name, ENDING), writeGarden(whole.garden), FILE_TYPE);
       inFile = garden;
+      if (whole.lacking) tellTrouble(whole.lacking);
     },
     rescue: (id) =>
       asking(async () => {
@@ -110,7 +122,12 @@ export function createGardens(
         refused(`${file.name} was not opened: ${reason}. The garden on the board is as it was.`);
       if (file.size > LARGEST_FILE) return failed("it is too large to be a garden");
       const read = tryRead(await file.text());
-      return read.ok ? keepAsNew(read.garden) : failed(read.reason);
+      if (!read.ok) return failed(read.reason);
+      if (!read.garden.underlay?.data) return keepAsNew(read.garden);
+      const { garden, lacking } = await (await pictures()).takenIn(read.garden);
+      const outcome = await keepAsNew(garden);
+      if (outcome.ok) tellTrouble(lacking);
+      return outcome;
     },
     async earlier(id) {
       try {

@@ -50,8 +50,8 @@ export interface Gardens {
   /** The garden on the board again under another name; the copy goes on the board. */
   duplicate(): Promise<Outcome>;
   remove(id: string): Promise<Outcome>;
-  /** Hands the garden on the board to the browser as a file. */
-  saveToFile(): void;
+  /** Hands the garden on the board to the browser as a file, with the picture beneath its plan. */
+  saveToFile(): Promise<void>;
   /** Hands the text of a garden that could not be read to the browser as a file. */
   rescue(id: string): Promise<Outcome>;
   /** Reads a file; a bad one is refused with the reason and the open garden stays as it was. */

@@ -3,6 +3,7 @@ import { Layer } from "react-konva/lib/ReactKonvaCore";
 import { useShallow } from "zustand/react/shallow";
 import type { Item, ItemOf } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
+import { UnderlayScene } from "../underlay/UnderlayScene.tsx";
 import { goneInDraft } from "./draft-items.ts";
 import { paintItem } from "./paint/item.ts";
 import { paintLooseLabels } from "./paint/loose-labels.ts";
@@ -29,6 +30,7 @@ export function GroundLayer() {
   return (
     <Layer listening={false}>
       <YardGround />
+      <UnderlayScene />
       {below.map((item) => (
         <ItemScene key={item.id} id={item.id} item={item} paint={paintItem} />
       ))}

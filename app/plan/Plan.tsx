@@ -3,6 +3,7 @@ import { useRef } from "react";
 import { Stage } from "react-konva/lib/ReactKonvaCore";
 import { plainText } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
+import { useDroppedPicture } from "../underlay/use-dropped-picture.ts";
 import { GroundLayer } from "./GroundLayer.tsx";
 import { HandsLayer } from "./hands/HandsLayer.tsx";
 import { Loupe } from "./hands/Loupe.tsx";
@@ -33,6 +34,7 @@ export function Plan() {
   const { handlers } = useHands(element);
   useMeasuredSize(element);
   useNavigation(element);
+  useDroppedPicture(element);
   useRedraw(stage);
 
   return (

@@ -48,8 +48,8 @@ function FileSection({ garden }: { readonly garden: Garden }) {
       ) : null}
       <FileRow
         label="Garden file"
-        note="Everything, to open here again on this or another device."
-        onSave={() => pageGardens().saveToFile()}
+        note={`Everything${garden.underlay ? ", with the picture beneath the plan" : ""}, to open here again on this or another device.`}
+        onSave={() => void pageGardens().saveToFile()}
       />
       <FileRow
         label="Drawing (DXF)"
@@ -139,6 +139,7 @@ function LinkSection({ garden }: { readonly garden: Garden }) {
       <p>
         The whole garden is in the link itself, names and prices too. Whoever opens it gets a copy; nothing is
         sent anywhere until you send the link.
+        {garden.underlay ? " The picture beneath the plan is not in it; a garden file takes it along." : ""}
       </p>
       <p className="dialog-actions">
         <button type="button" className="button main" onClick={make}>

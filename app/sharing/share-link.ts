@@ -21,7 +21,8 @@ export class ShareLinkError extends Error {
  * @throws ShareLinkError where the garden is too large for a link
  */
 export async function linkTo(garden: Garden, page: string): Promise<string> {
-  const text = JSON.stringify(JSON.parse(writeGarden(garden)));
+  // A picture beneath the plan has no room in a link.
+  const text = JSON.stringify(JSON.parse(writeGarden({ ...garden, underlay: null })));
   const packed = await through(
     new CompressionStream("deflate-raw"),
     new TextEncoder().encode(text),

@@ -21,15 +21,15 @@ export class GardenFileError extends Error {
   }
 }
 
-/** Room for 2,000 things with outlines of forty corners each. Measured in letters. */
-const LONGEST_FILE = 5_000_000;
+/** Room for 2,000 things with outlines of forty corners each, and for a picture beneath them. Measured in letters. */
+const LONGEST_FILE = 10_000_000;
 
 /**
  * Reads a garden from the text of a file.
  * @throws GardenFileError if it is too large, not JSON, or not a garden (see `readGarden`)
  */
 export function readGardenText(text: string): Garden {
-  if (text.length > LONGEST_FILE) throw whole("it is over 5 MB, larger than any garden");
+  if (text.length > LONGEST_FILE) throw whole("it is over 10 MB, larger than any garden");
   return readGarden(parsed(text));
 }
 

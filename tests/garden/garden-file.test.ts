@@ -82,7 +82,7 @@ describe("a file that is no garden", () => {
     ["a list", "[1, 2]", /not a Bedwright garden/],
     ["null", "null", /not a Bedwright garden/],
     ["another program's drawing", '{"type":"drawing","items":[]}', /not a Bedwright garden/],
-    ["10 MB of anything", " ".repeat(10_000_000), /over 5 MB/],
+    ["11 MB of anything", " ".repeat(11_000_000), /over 10 MB/],
     ["100,000 brackets", "[".repeat(100_000) + "]".repeat(100_000), /nested too deeply|not JSON/],
   ])("says so of %s", (_name, text, reason) => {
     expect(() => readGardenText(text)).toThrow(GardenFileError);

@@ -1,6 +1,7 @@
 import type { Op } from "../../../src/index.ts";
 import { BoardField } from "../../device/BoardField.tsx";
 import { useEditor } from "../../store/use-editor.ts";
+import { UnderlaySection } from "../../underlay/UnderlaySection.tsx";
 import { CardSection } from "../card/CardSection.tsx";
 import { GroundFacts } from "../card/GroundFacts.tsx";
 import { PolygonSides } from "../card/PolygonSides.tsx";
@@ -37,6 +38,7 @@ export function SiteLeaf() {
           }
         />
       </CardSection>
+      <UnderlaySection garden={garden} />
       <NorthSection north={garden.site.north} />
       <PlaceSection site={garden.site} />
       <SeasonSection site={garden.site} />

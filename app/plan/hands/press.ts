@@ -4,6 +4,7 @@ import type { Desk, Gesture, Hand } from "./gesture.ts";
 import { startBoxSelect } from "./gestures/box-select.ts";
 import { startFromHandle } from "./gestures/from-handle.ts";
 import { startMove } from "./gestures/move.ts";
+import { holdsUnderlay, startMoveUnderlay } from "./gestures/move-underlay.ts";
 import { startPan } from "./gestures/pan.ts";
 import { type Hit, isUnderfoot } from "./hit-test.ts";
 import { putDown } from "./placing.ts";
@@ -111,6 +112,9 @@ export class Press {
         if (!isSelected) select(more ? [...selection, hit.id] : [hit.id]);
         return startMove(desk, desk.editor.getState().selection, start);
       }
+    }
+    if (hit.on === "nothing" && !rested && !more && holdsUnderlay(desk, start)) {
+      return startMoveUnderlay(desk, start);
     }
     return start.touch && !rested ? startPan(desk, start) : startBoxSelect(desk, start, more);
   }

@@ -35,7 +35,7 @@ function gardensWithoutShelf(): Gardens {
     earlier: never,
     goBackTo: never,
     takeOver: never,
-    saveToFile: () => undefined,
+    saveToFile: async () => undefined,
     async openFromFile(file) {
       try {
         const garden = readGardenText(await file.text());
