@@ -76,7 +76,9 @@ export function letter(
   ctx.translate(x, y);
   if (turn !== 0) ctx.rotate((turn * Math.PI) / 180);
   ctx.font = fontOf(letters);
-  if (letters.spaced) ctx.letterSpacing = `${letters.spaced}px`;
+  // Said each time: a canvas would take the page's own spacing, which whoever reads may have widened.
+  ctx.letterSpacing = `${letters.spaced ?? 0}px`;
+  ctx.wordSpacing = "0px";
   ctx.textAlign = align as CanvasTextAlign;
   ctx.textBaseline = "middle";
   // The last letter's spacing would push centred words to the left.
