@@ -1,6 +1,6 @@
 import { act, cleanup, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
-import { afterEach, describe, expect, it } from "vitest";
+import { afterEach, beforeAll, describe, expect, it } from "vitest";
 import { CardArea } from "../../app/ledger/card/CardArea.tsx";
 import { useEditor } from "../../app/store/use-editor.ts";
 import {
@@ -33,6 +33,8 @@ import {
 import { foundNow, itemNow, onTheBoard } from "./ledger-scene.ts";
 
 afterEach(cleanup);
+// The page fetches the fields when they are asked for; a busy machine would make a test wait longer than it may.
+beforeAll(() => import("../../app/ledger/card/ItemCard.tsx"));
 
 /** Opens the card of a thing that is alone in its garden, and says when its fields are there. */
 async function cardOf(item: Item): Promise<void> {

@@ -66,7 +66,7 @@ export function PlantingEntry({ bed, patch, site, units }: Props) {
           <button
             type="button"
             className="button small"
-            aria-label={`${title} up the list`}
+            aria-label={`Move ${title} up the list`}
             disabled={index === 0}
             onClick={() => carryTo(index - 1)}
           >
@@ -75,7 +75,7 @@ export function PlantingEntry({ bed, patch, site, units }: Props) {
           <button
             type="button"
             className="button small"
-            aria-label={`${title} down the list`}
+            aria-label={`Move ${title} down the list`}
             disabled={index === last}
             onClick={() => carryTo(index + 1)}
           >
