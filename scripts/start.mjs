@@ -1,12 +1,20 @@
 // npm start: installs what is missing, builds the planner, serves it and prints its address.
-import { fail, run, setUp } from "./setup.mjs";
+import { join } from "node:path";
+import { serve } from "./serve.mjs";
+import { fail, root, run, setUp } from "./setup.mjs";
 
 setUp({ browser: false });
 console.log("Building the planner ...");
 if (!run(process.execPath, ["node_modules/vite/bin/vite.js", "build", "--logLevel", "warn"]))
   fail("The build failed: see above.");
 
-const { preview } = await import("vite");
-const server = await preview({ preview: { host: "127.0.0.1", port: Number(process.env.PORT ?? 4173) } });
-const address = server.resolvedUrls?.local[0];
-console.log(`\nBedwright is at ${address}   (Ctrl+C stops it)`);
+try {
+  const address = await serve(join(root, "dist"), Number(process.env.PORT ?? 4173));
+  console.log(`\nBedwright is at ${address}   (Ctrl+C stops it)`);
+} catch (error) {
+  fail(
+    error.code === "EADDRINUSE"
+      ? `Port ${error.port} is taken. Stop what has it, or choose another: PORT=4174 npm start`
+      : `The planner could not be served: ${error.message}`,
+  );
+}
