@@ -18,19 +18,28 @@ import { nearWalnut } from "./near-walnut.ts";
 import { noDoor } from "./no-door.ts";
 import { noLiner } from "./no-liner.ts";
 import { noMesh } from "./no-mesh.ts";
+import { noRoomForPlanting } from "./no-room-for-planting.ts";
 import { noTap } from "./no-tap.ts";
+import { noTrellis } from "./no-trellis.ts";
+import { outOfSeasonPlanting } from "./out-of-season.ts";
 import { outsideYard } from "./outside-yard.ts";
 import { overlapping } from "./overlapping.ts";
+import { overlappingPlantings } from "./overlapping-plantings.ts";
+import { plantingOutsideBed } from "./planting-outside-bed.ts";
+import { plantsTooClose } from "./plants-too-close.ts";
 import { postsThroughMesh } from "./posts-through-mesh.ts";
 import type { Rule } from "./rule.ts";
+import { sameFamilyAgain } from "./same-family-again.ts";
 import { sealedOffBed } from "./sealed-off-bed.ts";
 import { shadedByBed } from "./shaded-by-bed.ts";
+import { shadedByCrop } from "./shaded-by-crop.ts";
 import { shallowSoil } from "./shallow-soil.ts";
 import { slopingBed } from "./sloping-bed.ts";
 import { sunHungryCrops } from "./sun-hungry-crops.ts";
 import { tallWall } from "./tall-wall.ts";
 import { thinMixOnTop } from "./thin-mix-on-top.ts";
 import { tooLittleSun } from "./too-little-sun.ts";
+import { trellisInWind } from "./trellis-in-wind.ts";
 import { undrainedBed } from "./undrained-bed.ts";
 import { unlayeredDeepFill } from "./unlayered-deep-fill.ts";
 import { unreachableSoil } from "./unreachable-soil.ts";
@@ -96,7 +105,16 @@ export const RULES: readonly Rule[] = [
   nearWalnut,
   sunHungryCrops,
   shadedByBed,
+  shadedByCrop,
   longRootsOverMesh,
+  noTrellis,
+  trellisInWind,
+  sameFamilyAgain,
+  outOfSeasonPlanting,
+  overlappingPlantings,
+  plantingOutsideBed,
+  plantsTooClose,
+  noRoomForPlanting,
   unlayeredDeepFill,
   layeredShallowBed,
   thinMixOnTop,
