@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { App } from "./App.tsx";
 import { boot } from "./boot.ts";
 import { startBoard } from "./device/board.ts";
+import { startLanguage } from "./language/start-language.ts";
 import { openLink } from "./sharing/open-link.ts";
 import "./style/lettering.css";
 import "./style/tokens.css";
@@ -24,6 +25,7 @@ void import("./plan/Plan.tsx");
 void import("./barrow/Barrow.tsx");
 
 startBoard();
+await startLanguage();
 await boot();
 await openLink(window);
 createRoot(root).render(

@@ -82,6 +82,7 @@ export {
 } from "./geometry/vector.ts";
 export { bedWaterYears } from "./irrigation/bed-water-year.ts";
 export { dripPlan } from "./irrigation/drip-plan.ts";
+export { type ClimateFound, climateOf, type KnownClimate } from "./irrigation/garden-climate.ts";
 export type {
   BedDrip,
   BedWaterYear,
@@ -202,7 +203,13 @@ export { FOOT, INCH, SAME_LENGTH, type Units } from "./units/length.ts";
 export { LengthError } from "./units/length-error.ts";
 export { parseLength } from "./units/parse-length.ts";
 export { parseRatio } from "./units/parse-ratio.ts";
-export { formatFlow, formatPressure, formatWater } from "./units/water-measures.ts";
+export {
+  formatFlow,
+  formatPressure,
+  formatWater,
+  KPA_PER_PSI,
+  LITRES_PER_GALLON,
+} from "./units/water-measures.ts";
 export { type BedWater, bedNeed, type MonthNeed, type WateredCrop } from "./water/bed-need.ts";
 export { dayOfYear } from "./water/calendar.ts";
 export {
@@ -285,3 +292,7 @@ export { type BalanceDay, type BalanceResult, waterBalance } from "./water/water
 export { litresByRule, WEEKLY_RULE } from "./water/weekly-rule.ts";
 export { WETTED, WETTED_SOURCE, WETTING_SOURCE, type Wetting } from "./water/wetted-soil.ts";
 export { type BedLines, planZones, type Zone, type ZonePart, type ZonePlan } from "./water/zones.ts";
+export { capital, listed, midSentence, numberWord } from "./words/phrases.ts";
+export { say, sayCount, told, word } from "./words/say.ts";
+export { speakIn } from "./words/speak-in.ts";
+export { LANGUAGES, type Language, language } from "./words/speaker.ts";

@@ -1,4 +1,3 @@
-import { wrap } from "comlink";
 import { useEffect, useMemo } from "react";
 import { create } from "zustand";
 import {
@@ -11,6 +10,7 @@ import {
   takeoff,
 } from "../../src/index.ts";
 import type { CutPlanApi } from "../workers/cut-plan.worker.ts";
+import { speakingWorker } from "./speaking-worker.ts";
 
 /** What is known of a cut plan. */
 export type ProofState =
@@ -40,7 +40,7 @@ let prove: Prove | null = null;
 /** The worker is started by the first plan that is not proven at once, and stays. */
 function startWorker(): Prove {
   const worker = new Worker(new URL("../workers/cut-plan.worker.ts", import.meta.url), { type: "module" });
-  return wrap<CutPlanApi>(worker).prove;
+  return speakingWorker<CutPlanApi>(worker).prove;
 }
 
 /** Has plans proven by something else than a worker, in a test; forgets all that was found. */

@@ -1,8 +1,8 @@
-import { wrap } from "comlink";
 import type { BedMonth, BestPlace, Garden, ItemId, SunCost, SunGrid, SunMap } from "../../src/index.ts";
 import type { SunApi } from "../workers/sun.worker.ts";
 import type { Closeness } from "../workers/sun-answers.ts";
 import { deltaOf } from "./delta.ts";
+import { speakingWorker } from "./speaking-worker.ts";
 
 /** Where questions about the sun are answered: a worker on the page, anything in a test. One after another. */
 export interface SunDesk {
@@ -16,7 +16,7 @@ export interface SunDesk {
 
 export function startSunDesk(): SunDesk {
   const worker = new Worker(new URL("../workers/sun.worker.ts", import.meta.url), { type: "module" });
-  const remote = wrap<SunApi>(worker);
+  const remote = speakingWorker<SunApi>(worker);
   let known: Garden | null = null;
 
   /** Messages arrive in the order they are sent, so each delta starts where the one before it led. */

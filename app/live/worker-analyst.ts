@@ -1,7 +1,8 @@
-import { type Remote, wrap } from "comlink";
+import type { Remote } from "comlink";
 import type { Depth, Garden, ItemId, ShiftSearch, Survey } from "../../src/index.ts";
 import type { AnalysisApi } from "../workers/analysis.worker.ts";
 import { deltaOf } from "./delta.ts";
+import { speakingWorker } from "./speaking-worker.ts";
 
 export interface Answer {
   readonly of: Garden;
@@ -20,7 +21,7 @@ export interface WorkerAnalyst {
 /** One question at a time; while it is out only the newest waits, and those between are never asked. */
 export function startWorker(onAnswer: (answer: Answer) => void): WorkerAnalyst {
   const worker = new Worker(new URL("../workers/analysis.worker.ts", import.meta.url), { type: "module" });
-  const remote: Remote<AnalysisApi> = wrap<AnalysisApi>(worker);
+  const remote: Remote<AnalysisApi> = speakingWorker<AnalysisApi>(worker);
   let told: Garden | null = null;
   let asked: { readonly garden: Garden; readonly depths: readonly Depth[] } | null = null;
   let busy = false;

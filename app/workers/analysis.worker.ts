@@ -1,17 +1,25 @@
-import { expose } from "comlink";
-import { type Access, type Depth, type Garden, type ItemId, searchShift, survey } from "../../src/index.ts";
+import {
+  type Access,
+  type Depth,
+  type DripPlan,
+  type Garden,
+  type ItemId,
+  searchShift,
+  survey,
+} from "../../src/index.ts";
 import { type GardenDelta, withDelta } from "../live/delta.ts";
+import { exposeInWords } from "./answer-in-words.ts";
 
 let garden: Garden | null = null;
-/** The last survey closer than a glance, whose ways a search for a shift begins from. */
-let last: { readonly of: Garden; readonly access: Access } | null = null;
+/** The last survey closer than a glance: a search for a shift begins from its ways, a glance counts by its drip lines. */
+let last: { readonly of: Garden; readonly access: Access; readonly drip: DripPlan | null } | null = null;
 
 const api = {
   /** The survey of the garden that the delta leads to; the delta starts from the garden of the call before. */
   survey(delta: GardenDelta, depth: Depth) {
     garden = withDelta(garden, delta);
-    const found = survey(garden, depth);
-    if (depth !== "glance") last = { of: garden, access: found.access };
+    const found = survey(garden, depth, { drip: last?.drip ?? null });
+    if (depth !== "glance") last = { of: garden, access: found.access, drip: found.drip };
     return found;
   },
   /** The smallest shift that clears the snags of these beds in the garden that the delta leads to. */
@@ -23,4 +31,4 @@ const api = {
 
 export type AnalysisApi = typeof api;
 
-expose(api);
+exposeInWords(api);

@@ -1,8 +1,8 @@
-import { expose } from "comlink";
+import { exposeInWords } from "./answer-in-words.ts";
 import { createSunAnswers } from "./sun-answers.ts";
 
 const api = createSunAnswers();
 
 export type SunApi = typeof api;
 
-expose(api);
+exposeInWords({ ...api });
