@@ -30,8 +30,8 @@ export function startAnalysis(editor: Editor): () => void {
 
   const inFrame = () => slowInARow < SLOW_IN_A_ROW;
 
-  const publish = (of: Garden, { access, takeoff, snags }: Survey, settled: boolean) =>
-    useFindings.setState({ of, access, takeoff, snags, settled });
+  const publish = (of: Garden, { access, takeoff, snags, drip }: Survey, settled: boolean) =>
+    useFindings.setState({ of, access, takeoff, snags, drip, settled });
 
   const publishGlance = (of: Garden, found: Survey) =>
     publish(of, carriedOver(found, last, of, "glance"), false);
@@ -50,7 +50,7 @@ export function startAnalysis(editor: Editor): () => void {
 
   function glance(garden: Garden) {
     const began = performance.now();
-    glanced = { of: garden, survey: survey(garden, "glance") };
+    glanced = { of: garden, survey: survey(garden, "glance", { drip: last?.drip ?? null }) };
     publishGlance(garden, glanced.survey);
     slowInARow = performance.now() - began > FRAME_SHARE_MS ? slowInARow + 1 : 0;
   }

@@ -32,6 +32,7 @@ export function carriedOver(
   const snags = [...survey.snags, ...slow].map((snag) => withWaysOut(snag, before.get(snag.key)));
   return {
     takeoff: survey.takeoff,
+    drip: survey.drip ?? last.drip,
     access: depth === "glance" ? withRoutes(survey.access, last.access) : survey.access,
     // Sorting is stable: within a grade the rules keep their order.
     snags: snags.toSorted((a, b) => SERIOUSNESS[a.grade] - SERIOUSNESS[b.grade]),

@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import type { Access, Garden, Snag, Takeoff } from "../../src/index.ts";
+import type { Access, DripPlan, Garden, Snag, Takeoff } from "../../src/index.ts";
 
 /** What the engine says of the garden on the screen. */
 export interface Findings {
@@ -9,6 +9,8 @@ export interface Findings {
   readonly snags: readonly Snag[];
   readonly takeoff: Takeoff | null;
   readonly access: Access | null;
+  /** The drip lines; while something is dragged those of a moment ago. */
+  readonly drip: DripPlan | null;
   /** Routes and ways out are those of this very garden, not carried over from a moment ago. */
   readonly settled: boolean;
 }
@@ -19,5 +21,6 @@ export const useFindings = create<Findings>()(() => ({
   snags: [],
   takeoff: null,
   access: null,
+  drip: null,
   settled: false,
 }));

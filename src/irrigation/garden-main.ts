@@ -1,6 +1,7 @@
 import { besideTap, hoseGround } from "../access/routes.ts";
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
+import type { Item } from "../garden/item.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Tap } from "../garden/kinds/tap.ts";
 import { outlineOf } from "../garden/outline.ts";
@@ -27,11 +28,49 @@ type Ground = Pick<Garden, "items" | "yard">;
 /** A main ends at a bed's wall or no farther from it than a piece of the bed's own tubing bridges, mm. */
 const DRAWN_REACHES = 2 * FOOT;
 
+interface Known {
+  readonly garden: Asked;
+  readonly beds: readonly ItemId[];
+  readonly main: Main;
+}
+
+type Asked = Ground & Pick<Garden, "water">;
+
+/** The last few: what a mesh or a course of boards costs is asked of gardens in which nothing stands elsewhere. */
+const MOST_KNOWN = 4;
+let known: readonly Known[] = [];
+
 /**
  * The main to some beds: as drawn, else laid along free ground from the chosen tap, else from the tap that takes the least
  * pipe to the most beds.
  */
-export function mainTo(beds: readonly Bed[], garden: Ground & Pick<Garden, "water">): Main {
+export function mainTo(beds: readonly Bed[], garden: Asked): Main {
+  const ids = beds.map(({ id }) => id);
+  const before = known.find((one) => standsAlike(one.garden, garden) && sameIds(one.beds, ids));
+  const main = before?.main ?? laidTo(beds, garden);
+  known = [{ garden, beds: ids, main }, ...known.filter((one) => one !== before)].slice(0, MOST_KNOWN);
+  return main;
+}
+
+const sameIds = (a: readonly ItemId[], b: readonly ItemId[]): boolean =>
+  a.length === b.length && a.every((id, i) => id === b[i]);
+
+const standsAlike = (a: Asked, b: Asked): boolean =>
+  a.yard === b.yard &&
+  a.water === b.water &&
+  a.items.length === b.items.length &&
+  a.items.every((item, i) => item === b.items[i] || isBedInPlace(item, b.items[i]!));
+
+const isBedInPlace = (a: Item, b: Item): boolean =>
+  a.kind === "bed" &&
+  b.kind === "bed" &&
+  a.id === b.id &&
+  a.shape === b.shape &&
+  a.turn === b.turn &&
+  a.at[0] === b.at[0] &&
+  a.at[1] === b.at[1];
+
+function laidTo(beds: readonly Bed[], garden: Asked): Main {
   const taps = garden.items.filter((item) => item.kind === "tap");
   const { tap: chosenId, drawnMain } = garden.water;
   const chosen = taps.find(({ id }) => id === chosenId);

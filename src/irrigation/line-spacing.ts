@@ -31,7 +31,7 @@ const BAND = 4 * INCH;
 const LEAST_APART = DRIP_TAPE.emitterSpacing.least;
 
 /** The lesser usual flow of garden lines: beds take up water slowly. */
-const USUAL_EMITTER_LH = 0.5 * LITRES_PER_GALLON;
+const USUAL_EMITTER_LH = { us: 0.5 * LITRES_PER_GALLON, metric: 2 } as const;
 /** A plain emitter, which gives more where the pressure is higher, behind a regulator. */
 const WORKS_AT_KPA = 100;
 export const EMITTER_SOURCE: Source = practice(
@@ -51,7 +51,7 @@ export function lineSpacing(bed: Bed, units: Units): LineSpacing {
     apart: Math.max(LEAST_APART, drip.apart ?? (isBand ? Math.min(wets, WETS.mix[units]) : wets)),
     emittersApart: Math.max(LEAST_APART, drip.emittersApart ?? (isBand ? CLOSE[units] : wets)),
     emitter: {
-      flowLh: drip.emitterLh ?? USUAL_EMITTER_LH,
+      flowLh: drip.emitterLh ?? USUAL_EMITTER_LH[units],
       atKPa: WORKS_AT_KPA,
       exponent: 0.5,
       keepsFromKPa: 0,

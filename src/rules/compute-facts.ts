@@ -3,6 +3,7 @@ import { placeOf } from "../access/place.ts";
 import type { Garden } from "../garden/garden.ts";
 import { groundsUnder } from "../garden/ground-under.ts";
 import { limitsOf } from "../garden/limits.ts";
+import { dripPlan } from "../irrigation/drip-plan.ts";
 import { bedsInSun } from "../sun/beds-in-sun.ts";
 import { takeoff } from "../takeoff/takeoff.ts";
 import type { Facts } from "./facts.ts";
@@ -21,7 +22,8 @@ const COMPUTE: Computing = {
   grounds: groundsUnder,
   place: placeOf,
   access: (garden) => access(garden),
-  takeoff,
+  takeoff: (garden) => takeoff(garden),
+  drip: (garden) => dripPlan(garden),
   sun: bedsInSun,
 };
 

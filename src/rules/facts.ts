@@ -6,6 +6,7 @@ import type { GroundUnder } from "../garden/ground-under.ts";
 import type { Item } from "../garden/item.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Limits } from "../garden/limits.ts";
+import type { DripPlan } from "../irrigation/types.ts";
 import type { BedSun } from "../sun/sun-map.ts";
 import type { Takeoff } from "../takeoff/types.ts";
 import type { Units } from "../units/length.ts";
@@ -25,6 +26,8 @@ export interface Facts {
   readonly place: Place;
   readonly access: Access;
   readonly takeoff: Takeoff;
+  /** Lines, main and zones of the beds that are watered by drip; only slow rules may ask for it. */
+  readonly drip: DripPlan;
   /** What the sun gives each bed over the season and what takes it; beds without area have none. */
   readonly sun: ReadonlyMap<ItemId, BedSun>;
 }

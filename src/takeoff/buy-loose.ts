@@ -91,7 +91,7 @@ function describing(group: readonly Use[]): Pick<Purchase, "part" | "shares" | "
 }
 
 /** `cheapestPurchase` for a garden's prices, remembered while needs and prices stay the same. */
-const planned = remembered(
+export const planLoose = remembered(
   16,
   (needs: readonly Need[], prices: GardenPrices, { units }: Settings): BulkPurchase | null => {
     const { step, least, most, fee } = DELIVERY[units];
@@ -120,13 +120,13 @@ export function costOfLoose(
   }));
   const sold = needs.filter(({ material, litres }) => litres > 0 && !isGathered(material));
   const label = needs.map(({ material }) => material.label).join(", ");
-  return { money: sold.length === 0 ? 0 : (planned(sold, prices, settings)?.cost ?? 0), label };
+  return { money: sold.length === 0 ? 0 : (planLoose(sold, prices, settings)?.cost ?? 0), label };
 }
 
 function buySold(wanted: readonly Wanted[], prices: GardenPrices, settings: Settings): Bill {
   const { units } = settings;
   const needs = wanted.map(({ material, group }) => ({ material, litres: litresOf({ material, group }) }));
-  const plan = planned(needs, prices, settings);
+  const plan = planLoose(needs, prices, settings);
   if (!plan) return { purchases: [], offered: [] };
   const delivery = DELIVERY[units];
   const materials = wanted.map(({ material, group }, i): Bill => {

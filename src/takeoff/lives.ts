@@ -24,6 +24,9 @@ const LINERS = fromMemory(
 const LOOSE = practice("bark and wood chips rot in 2 to 3 years, gravel sinks away in 15 to 25");
 const YEARLY = practice("soft mulches are gone within the year");
 const PAVED = practice("paving and bricks 30 years and more");
+const DRIPPED = fromMemory(
+  "drip line 5 to 10 years out of the sun, plain tubing and its fittings 10 to 20, timers and regulators 4 to 8; low confidence",
+);
 const EDGED = practice("treated boards in the ground 10 to 15 years, metal strip 20 to 30");
 
 const TABLE: Readonly<Record<string, Life>> = {
@@ -45,6 +48,9 @@ const TABLE: Readonly<Record<string, Life>> = {
   "edging-timber": life(10, 15, EDGED),
   "edging-metal": life(20, 30, EDGED),
   "edging-brick": life(30, 50, PAVED),
+  "drip-line": life(5, 10, DRIPPED),
+  tubing: life(10, 20, DRIPPED),
+  "tap-devices": life(4, 8, DRIPPED),
 };
 
 /** The middle of what softwoods without preservative last in soil. */

@@ -1,8 +1,11 @@
 import type { Garden } from "../garden/garden.ts";
+import { dripPlan } from "../irrigation/drip-plan.ts";
+import type { DripPlan } from "../irrigation/types.ts";
 import { asNew } from "./as-new.ts";
 import { type BedQuantities, bedQuantities } from "./bed-quantities.ts";
 import { type BoardBill, buyBoards, type ProvenPlans } from "./buy-boards.ts";
 import { buyBottoms } from "./buy-bottom.ts";
+import { buyDrip } from "./buy-drip.ts";
 import { buyEdging } from "./buy-edging.ts";
 import { buyFixings } from "./buy-fixings.ts";
 import { buyLoose, buyPaving } from "./buy-loose.ts";
@@ -18,7 +21,13 @@ export interface Reckoned extends Bill {
   readonly plans: readonly BoardPlan[];
 }
 
-export function reckoned(garden: Garden, stage: Stage = "all", proven?: ProvenPlans): Reckoned {
+/** @param drip the plan of the drip lines, worked out where it is not given; null leaves it out */
+export function reckoned(
+  garden: Garden,
+  stage: Stage = "all",
+  proven?: ProvenPlans,
+  drip: DripPlan | null = dripPlan(garden),
+): Reckoned {
   const settings = settingsOf(garden);
   const { prices, items } = garden;
   const { beds: built, paths } = buildingIn(garden, stage);
@@ -31,12 +40,13 @@ export function reckoned(garden: Garden, stage: Stage = "all", proven?: ProvenPl
     buyBottoms(beds, garden, settings),
     buyLoose(beds, paths, items, prices, settings),
     buyEdging(paths, items, settings),
+    ...(drip ? [buyDrip(drip, garden, stage)] : []),
   ]);
   return { beds, plans: boards.plans, ...bill };
 }
 
 /**
- * Walls, bottoms, edging and paving as if nothing stood and no board were at home: what it costs to renew them.
+ * Walls, bottoms, edging, paving and drip lines as if nothing stood and no board were at home: what it costs to renew them.
  * Loose materials are left out.
  */
 export function reckonedAnew(garden: Garden): Bill {
@@ -49,6 +59,7 @@ export function reckonedAnew(garden: Garden): Bill {
     buyBottoms(beds, fresh, settings),
     buyPaving(paths, fresh.items, settings),
     buyEdging(paths, fresh.items, settings),
+    buyDrip(dripPlan(garden), fresh, "all"),
   ]);
 }
 

@@ -1,4 +1,5 @@
 import type { Garden } from "../garden/garden.ts";
+import type { DripPlan } from "../irrigation/types.ts";
 import { bedTakeoff } from "./bed-takeoff.ts";
 import type { ProvenPlans } from "./buy-boards.ts";
 import { priceOf } from "./price-table.ts";
@@ -12,6 +13,11 @@ export interface TakeoffOptions {
   readonly stage?: Stage;
   /** Cut plans that have been proven since, by the key of their job: they take the place of those made at once. */
   readonly proven?: ProvenPlans;
+  /**
+   * The plan of the drip lines where it is known already, perhaps from a moment ago; null leaves them out. Worked out where
+   * it is not given, which takes longer than a frame in a garden of many beds.
+   */
+  readonly drip?: DripPlan | null;
 }
 
 /**
@@ -21,8 +27,8 @@ export interface TakeoffOptions {
  * of them together. Prices are the gardener's own where given, the shipped examples otherwise. What stands in the yard
  * already is not bought again.
  */
-export function takeoff(garden: Garden, { stage = "all", proven }: TakeoffOptions = {}): Takeoff {
-  const all = reckoned(garden, stage, proven);
+export function takeoff(garden: Garden, { stage = "all", proven, drip }: TakeoffOptions = {}): Takeoff {
+  const all = reckoned(garden, stage, proven, drip);
   const { beds, purchases, plans } = all;
   const lines = linesOf(all, garden);
   const sum = cents(total(lines, ({ cost }) => cost));

@@ -65,6 +65,7 @@ export interface Line {
     | "paths"
     | "edging"
     | "walls"
+    | "water"
     | "delivery";
   readonly what: string;
   /** Units bought: whole boards, bags, rolls; loads by the part-unit they are sold in. */

@@ -6,6 +6,7 @@ import { INCH } from "../units/length.ts";
 import { asNew } from "./as-new.ts";
 import { bedQuantities } from "./bed-quantities.ts";
 import { costOfLoose } from "./buy-loose.ts";
+import { isTapDevice } from "./drip-goods.ts";
 import { litresOver } from "./fill-volumes.ts";
 import { lifeOf, lifeOfTimber, renewals } from "./lives.ts";
 import { looseUses, type Use } from "./loose-uses.ts";
@@ -116,6 +117,11 @@ function lastingOf({
   if (kind.startsWith("mesh") || kind === "staples") return { id: "mesh", what: "Mesh and its staples" };
   if (kind === "liner-fabric" || kind === "liner-sheet") return { id: kind, what: "Liner" };
   if (kind === "paving") return { id: kind, what: "Paving" };
+  if (kind === "drip-line") return { id: kind, what: "Drip lines" };
+  if (part === "water")
+    return isTapDevice(kind)
+      ? { id: "tap-devices", what: "Timer and devices at the tap" }
+      : { id: "tubing", what: "Main, tubing and fittings" };
   if (kind.startsWith("edging-")) return { id: kind, what: "Edging of paths" };
   return null;
 }

@@ -13,6 +13,7 @@ export const PART_WORDS: Readonly<Record<Part, string>> = {
   mulch: "Mulch",
   paths: "Paths",
   edging: "Edging",
+  water: "Water",
   delivery: "Delivery",
 };
 
