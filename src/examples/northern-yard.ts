@@ -2,7 +2,7 @@ import type { CropId } from "../garden/crop-ids.ts";
 import { emptyGarden } from "../garden/empty-garden.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Item, ItemOf } from "../garden/item.ts";
-import { growing } from "../garden/plantings.ts";
+import { growing, newPlanting, type Planting } from "../garden/plantings.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { FOOT, INCH } from "../units/length.ts";
 import { drawnIn } from "./drawn.ts";
@@ -31,19 +31,21 @@ interface BedPlan {
   /** Left and top edges and size, feet. */
   readonly box: readonly [x: number, y: number, w: number, h: number];
   readonly courses?: number;
-  readonly crops: readonly CropId[];
+  readonly plantings: readonly Planting[];
+  readonly lastYear: readonly CropId[];
   readonly changes?: Partial<Omit<ItemOf<"bed">, "kind" | "id" | "wall" | "fill">>;
   readonly untested?: boolean;
 }
 
 function bed(
   name: string,
-  { box: [x, y, w, h], courses = 2, crops, changes, untested }: BedPlan,
+  { box: [x, y, w, h], courses = 2, plantings, lastYear, changes, untested }: BedPlan,
 ): ItemOf<"bed"> {
   const plain = drawn("bed", name.toLowerCase(), feet(x + w / 2, y + h / 2), {
     name,
     shape: size(w, h),
-    plantings: growing(...crops),
+    plantings,
+    lastYear,
   });
   return {
     ...plain,
@@ -52,6 +54,21 @@ function bed(
     ...changes,
   };
 }
+
+/** A planting in a part of its bed: left and top edges and size in the bed's own frame, from its middle, inches. */
+const patched = (
+  crop: CropId,
+  [x, y, w, h]: readonly [x: number, y: number, w: number, h: number],
+  changes: Partial<Planting> = {},
+): Planting => ({
+  ...newPlanting(crop),
+  patch: { at: [(x + w / 2) * INCH, (y + h / 2) * INCH], width: w * INCH, length: h * INCH },
+  ...changes,
+});
+const planted = (crop: CropId, changes: Partial<Planting>): Planting => ({
+  ...newPlanting(crop),
+  ...changes,
+});
 
 const yard: Ring = [feet(0, 0), feet(WIDTH, 0), feet(WIDTH, LENGTH), feet(0, LENGTH)];
 
@@ -84,7 +101,13 @@ const surroundings: readonly Item[] = [
 const beds: readonly Item[] = [
   bed("Herbs", {
     box: [13.5, 9.25, 7, 3.5],
-    crops: ["basil", "parsley", "thyme", "chives"],
+    plantings: [
+      patched("chives", [-40.5, 1.5, 21, 18]),
+      patched("parsley", [-40.5, -19.5, 25, 21]),
+      patched("thyme", [-15.5, -19.5, 19, 21]),
+      patched("basil", [3.5, -19.5, 37, 21], { apart: 12 * INCH, rowsApart: 12 * INCH }),
+    ],
+    lastYear: ["chives", "thyme", "spinach"],
     changes: {
       shape: {
         type: "l",
@@ -97,15 +120,53 @@ const beds: readonly Item[] = [
   }),
   bed("Strawberries", {
     box: [24.25, 9.25, 3.5, 3.5],
-    crops: ["strawberry"],
+    plantings: [planted("strawberry", { set: "block", apart: 12 * INCH })],
+    lastYear: ["strawberry"],
     changes: { shape: { type: "oval", width: 42 * INCH, length: 42 * INCH } },
   }),
-  bed("Peppers", { box: [32.5, 2.5, 4, 8], crops: ["pepper"] }),
-  bed("Salads", { box: [9, 17, 8, 4], crops: ["lettuce-leaf", "spinach", "radish"] }),
-  bed("Tomatoes", { box: [20.5, 17, 8, 4], courses: 3, crops: ["tomato"], changes: { trellis: 6 * FOOT } }),
-  bed("Beans", { box: [2 * IN, 17, 3, 8], crops: ["bean-pole"] }),
-  bed("Roots", { box: [9, 24.5, 8, 4], courses: 3, crops: ["carrot", "beet", "parsnip"] }),
-  bed("Squash", { box: [17 + 20 / 12, 24.5, 8, 4], courses: 3, crops: ["squash-winter"], untested: true }),
+  bed("Peppers", {
+    box: [32.5, 2.5, 4, 8],
+    plantings: [planted("pepper", { set: "block" })],
+    lastYear: ["onion-bulb"],
+  }),
+  // Spinach makes way for beans in May, and radishes come twice.
+  bed("Salads", {
+    box: [9, 17, 8, 4],
+    plantings: [
+      patched("lettuce-leaf", [-46.5, -22.5, 31, 45], { set: "block" }),
+      patched("spinach", [-15.5, -22.5, 31, 45]),
+      patched("bean-bush", [-15.5, -22.5, 31, 45]),
+      patched("radish", [15.5, -22.5, 31, 45], { run: "across" }),
+      patched("radish", [15.5, -22.5, 31, 45], { run: "across", from: "08-20" }),
+    ],
+    lastYear: ["carrot", "leek"],
+  }),
+  bed("Tomatoes", {
+    box: [20.5, 17, 8, 4],
+    courses: 3,
+    plantings: [planted("tomato", { apart: 18 * INCH, rowsApart: 22 * INCH })],
+    lastYear: ["potato"],
+    changes: { trellis: 6 * FOOT },
+  }),
+  bed("Beans", {
+    box: [2 * IN, 17, 3, 8],
+    plantings: growing("bean-pole"),
+    lastYear: ["kale"],
+    changes: { trellis: 6 * FOOT },
+  }),
+  bed("Roots", {
+    box: [9, 24.5, 8, 4],
+    courses: 3,
+    plantings: growing("carrot", "beet", "parsnip"),
+    lastYear: ["pea"],
+  }),
+  bed("Squash", {
+    box: [17 + 20 / 12, 24.5, 8, 4],
+    courses: 3,
+    plantings: growing("squash-winter"),
+    lastYear: ["cabbage"],
+    untested: true,
+  }),
 ];
 
 const empty = emptyGarden("us");

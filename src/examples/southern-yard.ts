@@ -2,7 +2,7 @@ import type { CropId } from "../garden/crop-ids.ts";
 import { emptyGarden } from "../garden/empty-garden.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Item, ItemOf } from "../garden/item.ts";
-import { growing } from "../garden/plantings.ts";
+import { growing, newPlanting, type Planting } from "../garden/plantings.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { drawnIn } from "./drawn.ts";
 
@@ -73,15 +73,17 @@ const surroundings: readonly Item[] = [
 interface BedPlan {
   readonly name: string;
   readonly at: Point;
-  readonly crops: readonly CropId[];
+  readonly plantings: readonly Planting[];
+  readonly lastYear: readonly CropId[];
   readonly courses?: number;
   readonly changes?: Partial<Pick<ItemOf<"bed">, "shape" | "trellis" | "mulch">>;
 }
 
-function bed({ name, at, crops, courses = 3, changes }: BedPlan): ItemOf<"bed"> {
+function bed({ name, at, plantings, lastYear, courses = 3, changes }: BedPlan): ItemOf<"bed"> {
   const plain = drawn("bed", name.toLowerCase(), at, {
     name,
-    plantings: growing(...crops),
+    plantings,
+    lastYear,
     shape: { type: "rectangle", width: 1200, length: 3000 },
     wall: {
       made: "boards",
@@ -99,12 +101,29 @@ function bed({ name, at, crops, courses = 3, changes }: BedPlan): ItemOf<"bed"> 
 }
 
 const beds: readonly Item[] = [
-  bed({ name: "Greens", at: [2300, 3300], crops: ["chard", "kale"] }),
+  bed({ name: "Greens", at: [2300, 3300], plantings: growing("chard", "kale"), lastYear: ["tomato"] }),
   // 80 cm from the greens: too near for a wheelchair.
-  bed({ name: "Tomatoes", at: [4300, 3300], crops: ["tomato"], changes: { trellis: 1500 } }),
-  bed({ name: "Beans", at: [7600, 3300], crops: ["bean-bush", "beet"] }),
+  bed({
+    name: "Tomatoes",
+    at: [4300, 3300],
+    plantings: growing("tomato"),
+    lastYear: ["bean-bush"],
+    changes: { trellis: 1500 },
+  }),
+  bed({
+    name: "Beans",
+    at: [7600, 3300],
+    plantings: [{ ...newPlanting("bean-bush"), set: "block" }, newPlanting("beet")],
+    lastYear: ["leek"],
+  }),
   // 40 cm tall: its soil lies below the reach of somebody seated.
-  bed({ name: "Salads", at: [10_400, 3300], courses: 2, crops: ["lettuce-leaf", "radish"] }),
+  bed({
+    name: "Salads",
+    at: [10_400, 3300],
+    courses: 2,
+    plantings: growing("lettuce-leaf", "radish", "radish"),
+    lastYear: ["carrot"],
+  }),
 ];
 
 const empty = emptyGarden("metric");
@@ -119,6 +138,8 @@ export const SOUTHERN_YARD: Garden = {
     longitude: 138.7,
     timeZone: "Australia/Adelaide",
     winter: "mild",
+    lastFrost: "09-05",
+    firstFrost: "06-05",
     ground: { ...empty.site.ground, cover: "firm-gravel" },
   },
   gardener: { ...empty.gardener, kneeling: false, barrow: false, wheelchair: true, child: false },

@@ -1,4 +1,4 @@
-import { type growing, newPlanting } from "../../src/index.ts";
+import { type CropId, newPlanting } from "../../src/index.ts";
 import { noRoomForPlanting } from "../../src/rules/no-room-for-planting.ts";
 import { bed, gardenWith } from "../helpers/garden-of.ts";
 import { testRule } from "../helpers/test-rule.ts";

@@ -22,8 +22,14 @@ testRule(sameFamilyAgain, {
     "a bed of which nothing is known": of(["tomato"], []),
     "asparagus that stands on": of(["asparagus"], ["asparagus"]),
     "chives that stand on": of(["chives"], ["chives", "pea"]),
+    "basil beside thyme that stands on in its own place": of(["thyme", "basil"], ["thyme"]),
   },
   flags: {
+    "basil where thyme has been taken out": {
+      garden: of(["basil"], ["thyme"]),
+      measured: [1],
+      waysOut: 1,
+    },
     "tomatoes after peppers": {
       garden: of(["tomato"], ["pepper"]),
       measured: [1],
