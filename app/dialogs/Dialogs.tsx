@@ -2,6 +2,7 @@ import { type ComponentType, lazy, Suspense } from "react";
 import { type DialogName, useDialog } from "./open-dialog.ts";
 
 const SHOWN: Readonly<Record<DialogName, ComponentType>> = {
+  climate: lazy(async () => ({ default: (await import("../climate/ClimateDialog.tsx")).ClimateDialog })),
   gardens: lazy(async () => ({ default: (await import("./GardensDialog.tsx")).GardensDialog })),
   help: lazy(async () => ({ default: (await import("./HelpDialog.tsx")).HelpDialog })),
   outline: lazy(async () => ({ default: (await import("../measuring/OutlineDialog.tsx")).OutlineDialog })),

@@ -1,6 +1,7 @@
 import { create } from "zustand";
 
 export type DialogName =
+  | "climate"
   | "gardens"
   | "help"
   | "outline"

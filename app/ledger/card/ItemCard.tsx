@@ -3,18 +3,12 @@ import { TextField } from "../fields/TextField.tsx";
 import { BedFields } from "./bed/BedFields.tsx";
 import { CardSection } from "./CardSection.tsx";
 import { GroundFacts } from "./GroundFacts.tsx";
-import {
-  BarrierFields,
-  BuildingFields,
-  OpeningFields,
-  PathFields,
-  TapFields,
-  TreeFields,
-} from "./kind-fields.tsx";
+import { BarrierFields, BuildingFields, OpeningFields, PathFields, TreeFields } from "./kind-fields.tsx";
 import { LineFields } from "./LineFields.tsx";
 import { PlaceFields } from "./PlaceFields.tsx";
 import { ShapeFields } from "./ShapeFields.tsx";
 import { setItem } from "./set-item.ts";
+import { TapFields } from "./TapFields.tsx";
 
 /** The card of one thing: its name, its sizes, its place, and all else that the garden knows of it. */
 export function ItemCard({ item }: { readonly item: Item }) {

@@ -210,12 +210,3 @@ export const OpeningFields = ({ item }: { readonly item: ItemOf<"gate" | "door">
     ) : null}
   </>
 );
-
-export const TapFields = ({ item }: { readonly item: ItemOf<"tap"> }) => (
-  <CheckField
-    label="Backflow device fitted"
-    checked={item.backflow}
-    note="A vacuum breaker keeps garden water out of the drinking water."
-    onCommit={(backflow) => setItem(item, "backflow device", { backflow })}
-  />
-);

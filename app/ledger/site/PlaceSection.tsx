@@ -26,6 +26,17 @@ export function PlaceSection({ site }: { readonly site: Site }) {
         ]}
         onCommit={(winter) => set("the winter", { winter })}
       />
+      <ChoiceField
+        label="Wind at the yard"
+        value={site.wind}
+        choices={[
+          { value: "sheltered", label: "Sheltered" },
+          { value: "open", label: "Open" },
+          { value: "windy", label: "Windy" },
+        ]}
+        note="How it comes at tall crops and what they grow up"
+        onCommit={(wind) => set("the wind", { wind })}
+      />
       <DateField
         label="Mean last frost of spring"
         value={site.lastFrost}

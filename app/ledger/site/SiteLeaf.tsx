@@ -1,4 +1,5 @@
 import type { Op } from "../../../src/index.ts";
+import { ClimateSection } from "../../climate/ClimateSection.tsx";
 import { BoardField } from "../../device/BoardField.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { UnderlaySection } from "../../underlay/UnderlaySection.tsx";
@@ -41,6 +42,7 @@ export function SiteLeaf() {
       <UnderlaySection garden={garden} />
       <NorthSection north={garden.site.north} />
       <PlaceSection site={garden.site} />
+      <ClimateSection garden={garden} />
       <SeasonSection site={garden.site} />
       <BuyingSection garden={garden} />
       <CuttingSection garden={garden} />
