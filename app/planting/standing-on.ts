@@ -23,7 +23,7 @@ export function fullestDay(patches: readonly PlantedPatch[]): number | null {
   let [most, first] = [Number.NEGATIVE_INFINITY, 0];
   // More is planted only on a day on which something is set.
   for (const { standing } of patches) {
-    const there = standingThen(patches, standing.from);
+    const there = standingOn(patches, standing.from);
     const area = there.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
     const listed = Math.min(...there.map(({ index }) => index));
     const asMuch = Math.abs(area - most) <= SAME_AREA;
@@ -34,8 +34,24 @@ export function fullestDay(patches: readonly PlantedPatch[]): number | null {
   return best;
 }
 
-/** What stands in a bed on a day of the year; where no day is chosen, on the day that most of it is planted. */
+const remembered = new WeakMap<
+  readonly PlantedPatch[],
+  { readonly day: number | null; readonly there: readonly PlantedPatch[] }
+>();
+
+/**
+ * What stands in a bed on a day of the year; where no day is chosen, on the day that most of it is planted. The last
+ * answer is remembered by the patches: the same list again while nothing has changed.
+ */
 export function standingThen(patches: readonly PlantedPatch[], day: number | null): readonly PlantedPatch[] {
-  const then = day ?? fullestDay(patches);
-  return then === null ? [] : patches.filter(({ standing }) => standsOn(standing, then));
+  let known = remembered.get(patches);
+  if (known?.day !== day) {
+    const then = day ?? fullestDay(patches);
+    known = { day, there: then === null ? [] : standingOn(patches, then) };
+    remembered.set(patches, known);
+  }
+  return known.there;
 }
+
+const standingOn = (patches: readonly PlantedPatch[], day: number): readonly PlantedPatch[] =>
+  patches.filter((patch) => standsOn(patch.standing, day));

@@ -5,7 +5,8 @@ import { labelOf } from "../label.ts";
 import { labelRooms } from "../label-room.ts";
 import { lineWidth, type Pen, rule, traceRing } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
-import { paintCropCaptions, paintCrops } from "./crops.ts";
+import { paintCropCaptions } from "./crop-captions.ts";
+import { paintCrops } from "./crops.ts";
 import { paintLabel } from "./label.ts";
 
 type Bed = ItemOf<"bed">;

@@ -11,13 +11,9 @@ import { standingThen } from "../../planting/standing-on.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { INK } from "../../style/ink.ts";
-import { cropCaptions } from "../crop-captions.ts";
-import { labelBox, labelOf } from "../label.ts";
-import { measure } from "../lettering.ts";
 import { ownToScreen } from "../own-frame.ts";
 import { type Pen, rule } from "../pen.ts";
 import { signOf } from "./crop-signs.ts";
-import { paintLabel } from "./label.ts";
 
 type Bed = ItemOf<"bed">;
 type Way = (own: Point) => Point;
@@ -40,19 +36,6 @@ export function paintCrops(pen: Pen, bed: Bed): void {
   for (const patch of patches) {
     const box = screenBox(patch, way);
     if (box && isInView(pen, box)) paintPatch(pen, patch, way);
-  }
-}
-
-/** The captions of a bed's crops; after the bed's own name, which they make room for. */
-export function paintCropCaptions(pen: Pen, bed: Bed): void {
-  if (bed.plantings.length === 0) return;
-  const { view, units } = pen;
-  const { site } = shownGarden(useEditor.getState());
-  const all = plantsOf(bed, site);
-  const name = labelOf(bed, view, units);
-  const taken = name ? [labelBox(name)] : [];
-  for (const label of cropCaptions(bed, standingThen(all, dayShown()), all, view, units, taken, measure)) {
-    paintLabel(pen, label, INK.soil, true);
   }
 }
 
