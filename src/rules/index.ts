@@ -38,9 +38,12 @@ import { slopingBed } from "./sloping-bed.ts";
 import { sunHungryCrops } from "./sun-hungry-crops.ts";
 import { tallWall } from "./tall-wall.ts";
 import { thinMixOnTop } from "./thin-mix-on-top.ts";
+import { thirstyDripBed } from "./thirsty-drip-bed.ts";
 import { tooLittleSun } from "./too-little-sun.ts";
 import { trellisInWind } from "./trellis-in-wind.ts";
 import { undrainedBed } from "./undrained-bed.ts";
+import { unevenDripLine } from "./uneven-drip-line.ts";
+import { unfedDripLines } from "./unfed-drip-lines.ts";
 import { unlayeredDeepFill } from "./unlayered-deep-fill.ts";
 import { unreachableSoil } from "./unreachable-soil.ts";
 import { unsafeTap } from "./unsafe-tap.ts";
@@ -120,6 +123,9 @@ export const RULES: readonly Rule[] = [
   thinMixOnTop,
   nativeFill,
   unsafeTap,
+  unfedDripLines,
+  thirstyDripBed,
+  unevenDripLine,
   // worth knowing
   noDoor,
   noTap,

@@ -12,6 +12,7 @@ export const unsafeTap = defineRule({
   needs: ["items"],
 
   check({ items }) {
+    const drips = items.some((item) => item.kind === "bed" && item.watering.by === "drip");
     return items
       .filter((item) => item.kind === "tap" && !item.backflow)
       .map((tap) => ({
@@ -21,7 +22,9 @@ export const unsafeTap = defineRule({
         limit: 1,
         unit: "count" as const,
         title: `${nameOf(tap)}: no vacuum breaker`,
-        detail: "A hose tap needs a vacuum breaker or another backflow device; codes ask for it.",
+        detail: drips
+          ? "Drip lines lie in the soil and suck it in when pressure falls. The tap that feeds them needs a vacuum breaker or another backflow device; codes ask for it."
+          : "A hose tap needs a vacuum breaker or another backflow device; codes ask for it.",
         waysOut: [
           {
             label: "Fit a vacuum breaker",
