@@ -1,12 +1,17 @@
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { Notice } from "../keeping/Notice.tsx";
+import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { setUnderlay } from "./set-underlay.ts";
-import { useShownPicture } from "./shown-picture.ts";
+import { useLoadedPicture, useShownPicture } from "./shown-picture.ts";
 import { tellTrouble, useUnderlayTrouble } from "./trouble.ts";
 
-/** What could not be done about the picture beneath the plan; and that it can be dragged, for as long as it can. */
+/**
+ * What could not be done about the picture beneath the plan; and that it can be dragged, for as long as it can. It has the
+ * picture loaded too: the plan itself is not there while the ledger covers all of a phone.
+ */
 export function UnderlayNotices() {
+  useLoadedPicture(useEditor((state) => shownGarden(state).underlay?.picture ?? null));
   return (
     <>
       <TroubleNotice />
@@ -23,7 +28,7 @@ function TroubleNotice() {
       type="button"
       className="button"
       onClick={() => tellTrouble(null)}
-      aria-label="Dismiss the notice about the picture"
+      aria-label="Got it: dismiss the notice about the picture"
     >
       Got it
     </button>
@@ -55,7 +60,5 @@ function LooseNotice() {
       </button>
     </>
   );
-  return (
-    <Notice doings={doings}>Drag the picture into place. Turn, strength and the rest are under Site.</Notice>
-  );
+  return <Notice doings={doings}>Drag the picture into place. All else about it is under Site.</Notice>;
 }

@@ -1,4 +1,4 @@
-import { boundsOf, type Point } from "../../src/index.ts";
+import { type Box, boundsOf, type Point } from "../../src/index.ts";
 import { usePlanSize } from "../plan/plan-size.ts";
 import { toPlan } from "../plan/viewport.ts";
 import { useEditor } from "../store/use-editor.ts";
@@ -20,6 +20,7 @@ export async function layPicture(file: Blob): Promise<string | null> {
     const lacking = await pagePictures().put(read.picture, read.blob);
     const { garden } = useEditor.getState();
     const before = garden.underlay;
+    const yard = boundsOf(garden.yard);
     if (before?.picture === read.picture) {
       // The very same again: it may have been missing here.
       await load(read.picture);
@@ -27,7 +28,7 @@ export async function layPicture(file: Blob): Promise<string | null> {
     }
     const problem = before
       ? setUnderlay("Exchange the picture beneath", exchanged(before, read))
-      : setUnderlay("Lay a picture beneath", laidDown(read, middleOfView(), boundsOf(garden.yard)));
+      : setUnderlay("Lay a picture beneath", laidDown(read, middleOfView(yard), yard));
     return problem ?? lacking;
   } catch (error) {
     if (!(error instanceof PictureFileError)) throw error;
@@ -35,7 +36,9 @@ export async function layPicture(file: Blob): Promise<string | null> {
   }
 }
 
-function middleOfView(): Point {
+/** The middle of what is seen of the plan; of the yard while nothing is, as when the ledger covers all of a phone. */
+function middleOfView(yard: Box): Point {
   const { width, height } = usePlanSize.getState();
+  if (width === 0 || height === 0) return [(yard.minX + yard.maxX) / 2, (yard.minY + yard.maxY) / 2];
   return toPlan(useEditor.getState().view, [width / 2, height / 2]);
 }
