@@ -22,7 +22,13 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
   const found = access(after);
   const outlines = after.items.filter(({ id }) => shifted.has(id)).map(outlineOfShifted);
   const half = limitsOf(after).standingRoom / 2;
-  const sure = sureRoutes(after, before, (route, room) => isClearOf(route, outlines, room));
+  const clear = new Map<Route, boolean>();
+  const isStillClear = (route: Route, room: number): boolean => {
+    const known = clear.get(route) ?? isClearOf(route, outlines, room);
+    clear.set(route, known);
+    return known;
+  };
+  const sure = sureRoutes(after, before, isStillClear);
   const beds = new Map(
     after.items.flatMap((item) => (item.kind === "bed" ? [[item.id, item] as const] : [])),
   );
@@ -37,7 +43,7 @@ export function accessAfter(after: Garden, before: Access, shifted: ReadonlySet<
       const was = shifted.has(bed.id) ? undefined : earlier.get(bed.id);
       const kept = (route: (of: BedAccess) => Route | null, room: number) => {
         const known = was ? route(was) : null;
-        return known && isClearOf(known, outlines, room) ? known : null;
+        return known && isStillClear(known, room) ? known : null;
       };
       const own = beds.get(bed.id)!;
       // Where no door lets anybody through to the bed, there is no walk to look for.

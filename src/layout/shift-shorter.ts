@@ -63,7 +63,7 @@ function lastSound(
   const { by, why } = other;
   const isQuick = (at: Point) => mayStand(at) && !fails(trial.at(at));
   const isLikely = (at: Point) => isQuick(at) && (why === "reach" || !trial.at(at).closesWay());
-  const isWhole = (at: Point) => isLikely(at) && trial.at(at).wrong() === null;
+  const isWhole = (at: Point) => isLikely(at) && !trial.at(at).standsBadly() && trial.at(at).wrong() === null;
   if (why === "ways") return lastOf(isWhole, sound, by);
   const likely = lastOf(isLikely, sound, by);
   // To hold a shift to every rule takes longest: only one that would be better.
@@ -74,8 +74,15 @@ function lastSound(
 /** Whether one of the quick tests says already that a shift does not do. */
 const fails = (tried: Tried): boolean => tried.hasNarrowGap() || tried.losesReach();
 
+function towards(from: Point, to: Point, far: number): Point {
+  const share = Math.min(1, far / apart(from, to));
+  return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
+}
+
 function lastOf(isGood: (by: Point) => boolean, sound: Point, unsound: Point): Point {
   let [good, bad] = [sound, unsound];
+  // As a rule the shift found lies where it can go no farther.
+  if (!isGood(towards(sound, unsound, 2 * CLOSE_ENOUGH))) return sound;
   while (apart(good, bad) > CLOSE_ENOUGH) {
     const middle = scale([good[0] + bad[0], good[1] + bad[1]], 1 / 2);
     if (isGood(middle)) good = middle;

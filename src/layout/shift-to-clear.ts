@@ -191,7 +191,7 @@ function firstSound(places: readonly Point[], trial: Trial, { failed, seen }: Re
     if (tried.hasNarrowGap()) continue;
     if (tried.losesReach()) failed.push({ by, why: "reach", snag: null });
     else if (tried.closesWay()) failed.push({ by, why: "closed", snag: null });
-    else {
+    else if (!tried.standsBadly()) {
       const snag = tried.wrong();
       if (!snag) return by;
       failed.push({ by, why: "ways", snag });

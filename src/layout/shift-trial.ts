@@ -4,13 +4,15 @@ import { once } from "../access/once.ts";
 import { bedReach } from "../access/reach.ts";
 import type { Access } from "../access/types.ts";
 import { type Ways, waysOf, waysWhenMoved } from "../access/ways.ts";
+import { NARROWEST_WAY } from "../access/ways-told.ts";
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
 import { limitsOf } from "../garden/limits.ts";
 import { applyOps } from "../garden/operations.ts";
 import type { Point } from "../geometry/types.ts";
-import { checkGarden } from "../rules/check-garden.ts";
+import { distance } from "../geometry/vector.ts";
+import { checkGarden, leavesOut } from "../rules/check-garden.ts";
 import { RULES } from "../rules/index.ts";
 import { narrowMainWay } from "../rules/narrow-main-way.ts";
 import { narrowPath } from "../rules/narrow-path.ts";
@@ -35,6 +37,8 @@ export interface Trial {
 export interface Tried {
   /** Whether a gap beside the beds is neither a joint nor a path. */
   readonly hasNarrowGap: () => boolean;
+  /** Whether the beds stand in or near something they must not. */
+  readonly standsBadly: () => boolean;
   /** Whether soil is out of reach that was not, as far as one can tell without knowing the ways. */
   readonly losesReach: () => boolean;
   /** Whether some bed is got to less well than it is to be, on foot or with a barrow. */
@@ -53,12 +57,15 @@ const isToFix = ({ grade }: Pick<Snag, "grade">): boolean => grade !== "note";
 /** Quick rules first: a shift that fails one is not held to the next. */
 const TRIED: readonly Rule[] = RULES.filter(isToFix);
 const OF_PLACE = TRIED.filter(({ needs }) => !needs.includes("access"));
-const OF_WAYS = TRIED.filter(({ needs, slow }) => needs.includes("access") && !slow);
+const OF_STANDING = OF_PLACE.filter(({ id }) => POSITION_RULES.has(id));
+const OF_SUN = TRIED.filter((rule) => leavesOut("look", rule));
+const OF_WAYS = TRIED.filter((rule) => rule.needs.includes("access") && !rule.slow && !OF_SUN.includes(rule));
 const OF_ROUTES = TRIED.filter(({ slow }) => slow === true);
 
 /** Sets out to try shifts of some beds and sheds. */
 export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access): Trial {
   const before = checkGarden(garden, { access: known }, TRIED, "look").filter(isToFix);
+  const inShade = once(() => checkGarden(garden, { access: known }, OF_SUN, "reading").filter(isToFix));
   const tooWide = new Set([...ids].filter((id) => isOutOfReachAnywhere(garden, id)));
   const isTheirs = (snag: Snag) =>
     isOfPosition(snag, ids) &&
@@ -67,6 +74,9 @@ export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access)
   const wishes = wishesOf(garden);
   const waysAfter = once(() => waysWhenMoved(garden, ids));
   const toKeepOpen = waysToKeepOpen(garden, ids, known);
+  const closed: { readonly by: Point; readonly short: number }[] = [];
+  // Whoever goes along a way to a bed that stays loses no more room to each side than a thing comes nearer.
+  const isNearClosed = (by: Point) => closed.some((other) => 2 * distance(by, other.by) < other.short);
   const unmoved = new Map(bedsOf(garden).map((bed) => [bed.id, bed]));
   const reached = mostReach(known, ids, tooWide, wishes.reach);
   return {
@@ -84,21 +94,34 @@ export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access)
           (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysNow()) : isNew(snag, before)));
       const wrong = (rules: readonly Rule[], access?: Access) =>
         checkGarden(after(), access && { access }, rules, "look").find(isWrong) ?? null;
+      // Takes longest: asked of a shift that nothing else is wrong with.
+      const wrongSun = () =>
+        checkGarden(after(), { access: found() }, OF_SUN, "reading").find(
+          (snag) => isToFix(snag) && isNew(snag, inShade()),
+        ) ?? null;
       const wrongPlace = () => wrong([narrowPath], gapsAlone(after())) ?? wrong(OF_PLACE);
       const wrongWidths = () => wrong([sealedOffBed, narrowMainWay], waysAlone(after(), waysNow()));
       return {
         hasNarrowGap: () =>
           [...ids].some((id) => isBed(garden, id) && narrowGapsFrom(id, after(), wishes).length > 0),
+        standsBadly: () => wrong(OF_STANDING) !== null,
         losesReach: () =>
           bedsOf(after()).some((bed) => {
             const reaching = { room: wishes.room, reach: reached.get(bed.id) ?? 0 };
             return isSoilFarther(bed, after(), reaching, unmoved.get(bed.id));
           }),
-        closesWay: once(
-          () => toKeepOpen.some(({ id, width }) => !waysNow().isOpen(id, width)) || wrongWidths() !== null,
-        ),
+        closesWay: once(() => {
+          if (isNearClosed(by)) return true;
+          const shut = toKeepOpen.find(({ id, width }) => !waysNow().isOpen(id, width));
+          if (!shut) return wrongWidths() !== null;
+          if (!ids.has(shut.id) && beginAlike(ways, waysNow())) {
+            const width = Math.max(NARROWEST_WAY, bestWay(waysNow().toBed(shut.id))?.width ?? 0);
+            closed.push({ by, short: shut.width - width });
+          }
+          return true;
+        }),
         wrongWidths,
-        wrong: () => wrongPlace() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()),
+        wrong: () => wrongPlace() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()) ?? wrongSun(),
         wrongPlace: () => wrongPlace() ?? wrong([unreachableSoil], reachAlone(after())),
         access: found,
       };
@@ -131,6 +154,10 @@ const shifted = (garden: Garden, ids: ReadonlySet<ItemId>, by: Point): Garden =>
 
 const isBed = ({ items }: Garden, id: ItemId): boolean =>
   items.some((item) => item.id === id && item.kind === "bed");
+
+/** Whether nothing has come so near to gates and doors that ways begin elsewhere. */
+const beginAlike = (before: Ways, after: Ways): boolean =>
+  before.entrances.every(({ starts }, i) => starts === after.entrances[i]?.starts);
 
 /** How far the farthest soil of each bed may be from where one can be: no farther than now, or than reach. */
 function mostReach(

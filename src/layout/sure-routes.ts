@@ -41,18 +41,22 @@ export function sureRoutes(
   const rings = surroundingsOf(after).obstacles.map(({ ring }) => ring);
   const onFoot = (limits.standingRoom - SAME_LENGTH) / 2;
   // Known routes keep off by no more: the sides between their turns cut in a little.
-  const ground = (half: number) => ({ half, off: keptOff(after.yard, rings, half * Math.cos(TURNING / 2)) });
+  const groundFor = (half: number) => ({
+    half,
+    off: keptOff(after.yard, rings, half * Math.cos(TURNING / 2)),
+  });
+  const [walked, led] = [groundFor(onFoot), groundFor(HOSE)];
   return {
     kitchen: (bed) => {
       const { kitchen } = turnsOf(before);
-      return fromKnown(bed, { ...ground(onFoot), turns: kitchen, most: limits.kitchenWalk, isKept });
+      return fromKnown(bed, { ...walked, turns: kitchen, most: limits.kitchenWalk, isKept });
     },
     hose: (bed) => {
       // Round a bed that lies against nothing the hose is led along its edge, half round it at the most.
       if (gapsFrom(bed.id, after).some(({ width }) => width < limits.together)) return null;
       const round = perimeter(outlineOf(bed)) / 2 + HOSE_CORNERS;
       const { hose } = turnsOf(before);
-      const found = fromKnown(bed, { ...ground(HOSE), turns: hose, most: limits.hose - round, isKept });
+      const found = fromKnown(bed, { ...led, turns: hose, most: limits.hose - round, isKept });
       return found && { ...found, length: found.length + round };
     },
   };
