@@ -1,5 +1,6 @@
 import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
+import { lettering } from "./scripts/lettering-plugin.ts";
 import { offline } from "./scripts/offline-plugin.ts";
 
 /**
@@ -33,7 +34,7 @@ const contentPolicy: Plugin = {
 
 export default defineConfig({
   base: "./",
-  plugins: [react(), contentPolicy, offline()],
+  plugins: [react(), contentPolicy, lettering, offline()],
   worker: { format: "es" },
   build: { target: "es2022", chunkSizeWarningLimit: 700 },
 });

@@ -36,7 +36,7 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, 
       </div>
       <div className="button-row">
         {problem ? (
-          <button type="button" className="button" onClick={onRescue} aria-label={`Save ${name} to a file`}>
+          <button type="button" className="button" onClick={onRescue} aria-label={`Save as file: ${name}`}>
             Save as file
           </button>
         ) : (

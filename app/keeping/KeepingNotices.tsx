@@ -80,7 +80,7 @@ function SetAsideNotice() {
         type="button"
         className="button"
         onClick={() => useKeeping.setState({ setAside: null })}
-        aria-label="Dismiss the notice of the garden set aside"
+        aria-label="Got it: dismiss the notice of the garden set aside"
       >
         Got it
       </button>

@@ -18,7 +18,10 @@ export function Summary() {
   if (!reckoned) {
     return (
       <div className="summary">
-        <p className="summary-part quiet">Reckoning…</p>
+        <p className="summary-part quiet">
+          <strong>Reckoning…</strong>
+          <span>what is to fix, and what it costs</span>
+        </p>
       </div>
     );
   }

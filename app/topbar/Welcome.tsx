@@ -19,7 +19,7 @@ export function Welcome() {
   return (
     <p className="welcome">
       {hasBeds ? (cleared ? CLEARED : TO_CLEAR) : TO_BEGIN}
-      <button type="button" className="button" onClick={dismiss} aria-label="Dismiss this hint">
+      <button type="button" className="button" onClick={dismiss} aria-label="Got it: dismiss this hint">
         Got it
       </button>
     </p>

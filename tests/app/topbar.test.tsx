@@ -216,7 +216,7 @@ describe("the Gardens dialog", () => {
     const made = gardens();
     await opened(made);
     expect(screen.queryByRole("button", { name: "Open Old file" })).toBeNull();
-    await userEvent.click(button("Save Old file to a file"));
+    await userEvent.click(button("Save as file: Old file"));
     expect(made.rescue).toHaveBeenCalledWith("two");
   });
 
@@ -247,7 +247,7 @@ describe("the welcome", () => {
   it("is one sentence, and once dismissed does not come again", async () => {
     const { unmount } = render(<Welcome />);
     expect(screen.getByText(/Drag the beds until nothing is left to fix/)).toBeTruthy();
-    await userEvent.click(button("Dismiss this hint"));
+    await userEvent.click(button("Got it: dismiss this hint"));
     expect(screen.queryByText(/Drag the beds/)).toBeNull();
     unmount();
     render(<Welcome />);

@@ -250,7 +250,7 @@ for (const { what, text, problem } of SPOILT) {
     const row = dialog.locator(".kept-row").filter({ hasText: "set aside" });
     await expect(row).toContainText(problem);
     const downloading = page.waitForEvent("download");
-    await row.getByRole("button", { name: /^Save .* to a file$/ }).click();
+    await row.getByRole("button", { name: /^Save as file: / }).click();
     const stream = await (await downloading).createReadStream();
     const chunks: Buffer[] = [];
     for await (const chunk of stream) chunks.push(Buffer.from(chunk));

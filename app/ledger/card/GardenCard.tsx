@@ -24,18 +24,14 @@ export function GardenCard() {
           <dt>Beds</dt>
           <dd>{garden.items.filter(({ kind }) => kind === "bed").length}</dd>
         </div>
-        {grown === undefined ? null : (
-          <div>
-            <dt>Soil to plant</dt>
-            <dd>{formatArea(grown, units)}</dd>
-          </div>
-        )}
-        {soil === undefined ? null : (
-          <div>
-            <dt>Soil in the beds</dt>
-            <dd>{formatVolume(soil, units)}</dd>
-          </div>
-        )}
+        <div>
+          <dt>Soil to plant</dt>
+          <dd>{grown === undefined ? "…" : formatArea(grown, units)}</dd>
+        </div>
+        <div>
+          <dt>Soil in the beds</dt>
+          <dd>{soil === undefined ? "…" : formatVolume(soil, units)}</dd>
+        </div>
       </dl>
       <p className="card-hint">
         Select a thing on the plan to see and set its sizes here, or{" "}

@@ -39,7 +39,7 @@ export function SourceLine({ snag }: { readonly snag: Snag }) {
           {" · "}
         </>
       ) : null}
-      <WhyLink wanted={{ rule: snag.rule }} of={snag.title} />
+      <WhyLink wanted={{ rule: snag.rule }} of="the rule" />
     </p>
   );
 }

@@ -42,6 +42,6 @@ export function loupePlace(finger: Point, width: number): Point {
   const least = LOUPE_RADIUS + MARGIN;
   const above = finger[1] - OFF;
   if (above >= least) return [Math.min(Math.max(finger[0], least), width - least), above];
-  const side = finger[0] + OFF + least <= width ? OFF : -OFF;
-  return [finger[0] + side, Math.max(finger[1], least)];
+  const beside = finger[0] < width / 2 ? finger[0] + OFF : finger[0] - OFF;
+  return [Math.min(Math.max(beside, least), width - least), Math.max(finger[1], least)];
 }
