@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../words/say.ts";
 
 /** Days of each month; February in a leap year, so that a frost on the 29th can be told. */
 const MONTHS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
@@ -19,23 +20,23 @@ function isRealDay(text: string): boolean {
 
 /** A day of one year: 2027-04-26. */
 export const isoDate = v.pipe(
-  v.string("must be text"),
-  v.isoDate("must be a date such as 2027-04-26"),
-  v.check(isRealDate, "is no day of the calendar"),
+  v.string(() => say`must be text`),
+  v.isoDate(() => say`must be a date such as 2027-04-26`),
+  v.check(isRealDate, () => say`is no day of the calendar`),
 );
 
 /** A day of every year: 04-26. */
 export const monthDay = v.pipe(
-  v.string("must be text"),
-  v.regex(/^\d\d-\d\d$/, "must be month and day such as 04-26"),
-  v.check(isRealDay, "is no day of the calendar"),
+  v.string(() => say`must be text`),
+  v.regex(/^\d\d-\d\d$/, () => say`must be month and day such as 04-26`),
+  v.check(isRealDay, () => say`is no day of the calendar`),
 );
 
 /** A name of the time zone database, "Europe/Lisbon" or "UTC": its form alone, since the list itself keeps changing. */
 export const timeZone = v.pipe(
-  v.string("must be text"),
+  v.string(() => say`must be text`),
   v.regex(
     /^[A-Za-z][A-Za-z0-9_+-]{0,30}(\/[A-Za-z0-9_+-]{1,30}){0,2}$/,
-    "must be a time zone such as Europe/Lisbon",
+    () => say`must be a time zone such as Europe/Lisbon`,
   ),
 );

@@ -1,4 +1,5 @@
 import { FOOT, INCH } from "../units/length.ts";
+import { word } from "../words/say.ts";
 import { fromMemory, published, type Source } from "./source.ts";
 
 /** The editions of standards for wheelchair users whose figures a garden can be held to. */
@@ -36,13 +37,15 @@ const iso = (value: number, what: string): EditionFigure => ({
 
 export const EDITIONS: Readonly<Record<EditionId, Edition>> = {
   "ada-2010": {
-    label: "2010 ADA Standards, inches",
-    note: "60 in circle, ways of 36 in",
+    label: word("2010 ADA Standards, inches"),
+    note: word("60 in circle, ways of 36 in"),
     figures: {},
   },
   "ada-2010-mm": {
-    label: "2010 ADA Standards, millimetres",
-    note: "the millimetres printed beside the inches, which are rounded: 1525 mm circle, ways of 915 mm",
+    label: word("2010 ADA Standards, millimetres"),
+    note: word(
+      "the millimetres printed beside the inches, which are rounded: 1525 mm circle, ways of 915 mm",
+    ),
     figures: {
       seatedReach: printed(610, "308.3.2, applied to a bed by analogy"),
       seatedRim: printed(865, "308.3.2"),
@@ -63,15 +66,15 @@ export const EDITIONS: Readonly<Record<EditionId, Edition>> = {
     },
   },
   "a117-2017": {
-    label: "ICC A117.1-2017, roomier",
-    note: "67 in circle; all else as the 2010 ADA Standards",
+    label: word("ICC A117.1-2017, roomier"),
+    note: word("67 in circle; all else as the 2010 ADA Standards"),
     figures: {
       turningCircle: a117(67 * INCH, "304.3.1: 67 in in new buildings"),
     },
   },
   "iso-21542": {
-    label: "ISO 21542, metric",
-    note: "1500 mm circle, ways of 1200 mm; what it does not say is taken from the 2010 ADA Standards",
+    label: word("ISO 21542, metric"),
+    note: word("1500 mm circle, ways of 1200 mm; what it does not say is taken from the 2010 ADA Standards"),
     figures: {
       wheelchairWay: iso(1200, "width of a path"),
       turningCircle: iso(1500, "turning space"),

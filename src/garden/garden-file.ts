@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../words/say.ts";
 import { checkItem, yardProblem } from "./check-item.ts";
 import { FORMAT, type Garden, gardenSchema, MOST_ITEMS, VERSION } from "./garden.ts";
 import type { Item } from "./item.ts";
@@ -15,7 +16,7 @@ export class GardenFileError extends Error {
   readonly reason: string;
 
   constructor({ path, reason }: Problem, options?: ErrorOptions) {
-    super(`This garden cannot be opened: ${problemText({ path, reason })}.`, options);
+    super(say`This garden cannot be opened: ${problemText({ path, reason })}.`, options);
     this.path = path;
     this.reason = reason;
   }
@@ -29,7 +30,7 @@ const LONGEST_FILE = 10_000_000;
  * @throws GardenFileError if it is too large, not JSON, or not a garden (see `readGarden`)
  */
 export function readGardenText(text: string): Garden {
-  if (text.length > LONGEST_FILE) throw whole("it is over 10 MB, larger than any garden");
+  if (text.length > LONGEST_FILE) throw whole(say`it is over 10 MB, larger than any garden`);
   return readGarden(parsed(text));
 }
 
@@ -38,7 +39,7 @@ function parsed(text: string): unknown {
     // Some programs put a byte order mark before the text.
     return JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch (cause) {
-    throw new GardenFileError({ path: "", reason: "it is not a garden file (not JSON)" }, { cause });
+    throw new GardenFileError({ path: "", reason: say`it is not a garden file (not JSON)` }, { cause });
   }
 }
 
@@ -52,9 +53,10 @@ function parsed(text: string): unknown {
 export function readGarden(json: unknown): Garden {
   const raw = envelope(json);
   const { items, ...rest } = upToDate(raw);
-  if (!Array.isArray(items)) throw new GardenFileError({ path: "items", reason: "must be a list of things" });
+  if (!Array.isArray(items))
+    throw new GardenFileError({ path: "items", reason: say`must be a list of things` });
   if (items.length > MOST_ITEMS) {
-    throw new GardenFileError({ path: "items", reason: `has more than ${MOST_ITEMS} things` });
+    throw new GardenFileError({ path: "items", reason: say`has more than ${MOST_ITEMS} things` });
   }
   const list = listForFields(rest);
   if (list) throw new GardenFileError(list);
@@ -69,7 +71,7 @@ const withoutItems = v.omit(gardenSchema, ["items"]);
 
 /** The schema takes a list for fields called 0, 1, 2: where any name will do, it would let one in. */
 function listForFields({ limits, prices }: Readonly<Record<string, unknown>>): Problem | null {
-  const reason = "must be a group of fields";
+  const reason = say`must be a group of fields`;
   if (Array.isArray(limits)) return { path: "limits", reason };
   return isRecord(prices) && Array.isArray(prices.own) ? { path: "prices.own", reason } : null;
 }
@@ -81,7 +83,7 @@ function readItems(raw: readonly unknown[]): readonly Item[] {
     if ("problem" in checked) throw new GardenFileError(checked.problem);
     const { id } = checked.item;
     if (seen.has(id))
-      throw new GardenFileError({ path: `items[${i}].id`, reason: `uses "${id}" a second time` });
+      throw new GardenFileError({ path: `items[${i}].id`, reason: say`uses "${id}" a second time` });
     seen.add(id);
     return checked.item;
   });
@@ -91,14 +93,14 @@ function readItems(raw: readonly unknown[]): readonly Item[] {
 function envelope(json: unknown): RawGarden {
   const bad = unsafeKey(json, []);
   if (bad) throw new GardenFileError(bad);
-  if (!isRecord(json) || json.format !== FORMAT) throw whole("it is not a Bedwright garden");
+  if (!isRecord(json) || json.format !== FORMAT) throw whole(say`it is not a Bedwright garden`);
   const { version } = json;
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
-    throw new GardenFileError({ path: "version", reason: "must be a whole number from 1" });
+    throw new GardenFileError({ path: "version", reason: say`must be a whole number from 1` });
   }
   if (version > VERSION) {
     throw whole(
-      `it was made by a newer Bedwright (its version is ${version}, and this one reads up to ${VERSION})`,
+      say`it was made by a newer Bedwright (its version is ${version}, and this one reads up to ${VERSION})`,
     );
   }
   return json;
@@ -109,7 +111,7 @@ function upToDate(raw: RawGarden): RawGarden {
     return migrate(raw, VERSION);
   } catch (cause) {
     if (!(cause instanceof MigrationError)) throw cause;
-    throw new GardenFileError({ path: "", reason: "it could not be brought up to date" }, { cause });
+    throw new GardenFileError({ path: "", reason: say`it could not be brought up to date` }, { cause });
   }
 }
 
@@ -120,10 +122,10 @@ const DEEPEST = 20;
 /** Keys that mean something to JavaScript itself have no place in a garden, whatever they hold. */
 function unsafeKey(value: unknown, path: readonly (string | number)[]): Problem | null {
   if (typeof value !== "object" || value === null) return null;
-  if (path.length > DEEPEST) return { path: "", reason: "it is nested too deeply to be a garden" };
+  if (path.length > DEEPEST) return { path: "", reason: say`it is nested too deeply to be a garden` };
   for (const key of Object.keys(value)) {
     const here = [...path, Array.isArray(value) ? Number(key) : key];
-    if (UNSAFE_KEYS.has(key)) return { path: pathText(here), reason: "is not a field of a garden" };
+    if (UNSAFE_KEYS.has(key)) return { path: pathText(here), reason: say`is not a field of a garden` };
     const found = unsafeKey(Reflect.get(value, key), here);
     if (found) return found;
   }

@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say, word } from "../words/say.ts";
 import { climateField } from "./climate-field.ts";
 import { isoDate, monthDay, timeZone } from "./date-fields.ts";
 import { between, count, degrees, money, points, size, sizeOrNone, text } from "./fields.ts";
@@ -20,13 +21,13 @@ export const siteSchema = v.strictObject({
   /** True north, degrees clockwise from up the plan. */
   north: degrees,
   place: text,
-  latitude: between(-90, 90, "must be within ±90"),
-  longitude: between(-180, 180, "must be within ±180"),
+  latitude: between(-90, 90, word("must be within ±90")),
+  longitude: between(-180, 180, word("must be within ±180")),
   /** The yard at large; patches drawn on it say where it differs. */
   ground: groundFactsField,
   winter: v.picklist(["freezing", "mild"]),
   /** How the wind comes at tall crops and what they grow up. */
-  wind: v.picklist(["sheltered", "open", "windy"], "must be sheltered, open or windy"),
+  wind: v.picklist(["sheltered", "open", "windy"], () => say`must be sheltered, open or windy`),
   /** Mean last frost of spring and first of autumn, month-day; null where there is none or it is not known. */
   lastFrost: v.nullable(monthDay),
   firstFrost: v.nullable(monthDay),
@@ -39,25 +40,25 @@ export const siteSchema = v.strictObject({
     v.array(
       v.strictObject({
         /** Clockwise from true north. */
-        azimuth: between(0, 360, "must be within 0 and 360"),
+        azimuth: between(0, 360, word("must be within 0 and 360")),
         /** Above level. */
-        altitude: between(0, 90, "must be within 0 and 90"),
+        altitude: between(0, 90, word("must be within 0 and 90")),
       }),
     ),
-    v.maxLength(MOST_SKYLINE, `has more than ${MOST_SKYLINE} points`),
+    v.maxLength(MOST_SKYLINE, () => say`has more than ${MOST_SKYLINE} points`),
   ),
 });
 
 /** Who has to get about in this garden, and with what. */
 export const gardenerSchema = v.strictObject({
-  kneeling: v.boolean("must be true or false"),
-  barrow: v.boolean("must be true or false"),
-  wheelchair: v.boolean("must be true or false"),
-  child: v.boolean("must be true or false"),
+  kneeling: v.boolean(() => say`must be true or false`),
+  barrow: v.boolean(() => say`must be true or false`),
+  wheelchair: v.boolean(() => say`must be true or false`),
+  child: v.boolean(() => say`must be true or false`),
   /** Which edition's figures the wheelchair rules are held to, in the units it prints them in. */
   edition: v.picklist(
     ["ada-2010", "ada-2010-mm", "a117-2017", "iso-21542"],
-    "must be ada-2010, ada-2010-mm, a117-2017 or iso-21542",
+    () => say`must be ada-2010, ada-2010-mm, a117-2017 or iso-21542`,
   ),
 });
 
@@ -67,24 +68,30 @@ export const cuttingSchema = v.strictObject({
   /** Lengths on sale, mm; priced in the price table by board and length. */
   stockLengths: v.pipe(
     v.array(size),
-    v.minLength(1, "needs at least one length"),
-    v.maxLength(20, "has more than 20"),
+    v.minLength(1, () => say`needs at least one length`),
+    v.maxLength(20, () => say`has more than 20`),
   ),
   /** Boards the gardener has at home, to be used first: no money is paid for them. */
   onHand: v.pipe(
     v.array(v.strictObject({ board: boardField, timber: text, length: size, count: count(999) })),
-    v.maxLength(50, "has more than 50 rows"),
+    v.maxLength(50, () => say`has more than 50 rows`),
   ),
   /** Boards that the gardener can get beside those of the timber table, by their sizes: "32x175mm". */
-  ownBoards: v.pipe(v.array(boardField), v.maxLength(50, "has more than 50")),
-  aim: v.picklist(["least-cost", "least-waste"], "must be least-cost or least-waste"),
+  ownBoards: v.pipe(
+    v.array(boardField),
+    v.maxLength(50, () => say`has more than 50`),
+  ),
+  aim: v.picklist(["least-cost", "least-waste"], () => say`must be least-cost or least-waste`),
   /** Offcuts of at least this length are worth keeping, mm. */
   worthKeeping: sizeOrNone,
 });
 
 export const pricesSchema = v.strictObject({
   /** ISO 4217 code. */
-  currency: v.pipe(v.string("must be text"), v.regex(/^[A-Z]{3}$/, "must be a currency code such as USD")),
+  currency: v.pipe(
+    v.string(() => say`must be text`),
+    v.regex(/^[A-Z]{3}$/, () => say`must be a currency code such as USD`),
+  ),
   /** The day the gardener's own prices are of; null while all are the shipped examples. */
   asOf: v.nullable(isoDate),
   /** Whose prices they are. */
@@ -96,15 +103,21 @@ export const pricesSchema = v.strictObject({
 });
 
 export const gardenSchema = v.strictObject({
-  format: v.literal(FORMAT, "is not a Bedwright garden"),
+  format: v.literal(FORMAT, () => say`is not a Bedwright garden`),
   version: v.literal(VERSION),
   name: text,
-  units: v.picklist(["us", "metric"], "must be us or metric"),
-  paper: v.picklist(["letter", "a4"], "must be letter or a4"),
+  units: v.picklist(["us", "metric"], () => say`must be us or metric`),
+  paper: v.picklist(["letter", "a4"], () => say`must be letter or a4`),
   site: siteSchema,
   gardener: gardenerSchema,
   /** Limits the gardener has changed, by id of the limits table. All others stand at their defaults. */
-  limits: v.record(v.pipe(v.string(), v.check(isLimitId, "is not a limit")), sizeOrNone),
+  limits: v.record(
+    v.pipe(
+      v.string(),
+      v.check(isLimitId, () => say`is not a limit`),
+    ),
+    sizeOrNone,
+  ),
   cutting: cuttingSchema,
   prices: pricesSchema,
   /** Means of the climate; null while nobody has given any, then water is told by the rule of thumb. */
@@ -115,7 +128,10 @@ export const gardenSchema = v.strictObject({
   /** The outline of the plot, on the plan. */
   yard: points(3),
   /** From the back to the front. */
-  items: v.pipe(v.array(itemSchema), v.maxLength(MOST_ITEMS, `has more than ${MOST_ITEMS} things`)),
+  items: v.pipe(
+    v.array(itemSchema),
+    v.maxLength(MOST_ITEMS, () => say`has more than ${MOST_ITEMS} things`),
+  ),
 });
 
 /** The document: one yard with all that stands in it. Never changed in place; see `operations.ts`. */

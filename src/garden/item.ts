@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../words/say.ts";
 import { fenceSchema, wallSchema } from "./kinds/barrier.ts";
 import { bedSchema } from "./kinds/bed.ts";
 import { houseSchema, shedSchema } from "./kinds/building.ts";
@@ -27,7 +28,7 @@ export const itemSchema = v.variant(
     tapSchema,
     keepClearSchema,
   ],
-  "is not a kind of thing that can stand in a yard",
+  () => say`is not a kind of thing that can stand in a yard`,
 );
 
 export type Item = DeepReadonly<v.InferOutput<typeof itemSchema>>;

@@ -1,4 +1,5 @@
 import { FOOT, INCH } from "../units/length.ts";
+import { word } from "../words/say.ts";
 import { EDITIONS, type EditionId } from "./editions.ts";
 import { practice, published, type Source } from "./source.ts";
 
@@ -16,7 +17,7 @@ const ADA = (section: string) => published(`2010 ADA Standards for Accessible De
 export const LIMITS = {
   // Reach
   reach: {
-    label: "Reach from a standing edge",
+    label: word("Reach from a standing edge"),
     default: 24 * INCH,
     unit: "mm",
     source: practice(
@@ -24,44 +25,44 @@ export const LIMITS = {
     ),
   },
   seatedReach: {
-    label: "Reach from a wheelchair, one side",
+    label: word("Reach from a wheelchair, one side"),
     default: 24 * INCH,
     unit: "mm",
     source: ADA("308.3.2: side reach over an obstruction at most 24 in deep, applied to a bed by analogy"),
   },
   childReach: {
-    label: "A child's reach",
+    label: word("A child's reach"),
     default: 18 * INCH,
     unit: "mm",
     source: practice("18 in from one side, 36 in from both: most guides"),
   },
   seatedRim: {
-    label: "Highest rim for a seated gardener",
+    label: word("Highest rim for a seated gardener"),
     default: 34 * INCH,
     unit: "mm",
     source: ADA("308.3.2: obstruction at most 34 in high"),
   },
   seatedSoil: {
-    label: "Lowest soil for a seated gardener",
+    label: word("Lowest soil for a seated gardener"),
     default: 15 * INCH,
     unit: "mm",
     source: ADA("308.3.1: low side reach at least 15 in above the ground"),
   },
   knees: {
-    label: "Knee room under a table bed",
+    label: word("Knee room under a table bed"),
     default: 27 * INCH,
     unit: "mm",
     source: ADA("306.3: knee clearance to 27 in"),
   },
   // Ways
   standingRoom: {
-    label: "Room to stand at a bed",
+    label: word("Room to stand at a bed"),
     default: 18 * INCH,
     unit: "mm",
     source: practice("18 in on foot; Colorado State Extension GardenNotes 713 gives walkways of 18 to 24 in"),
   },
   kneelingWay: {
-    label: "Path to kneel in",
+    label: word("Path to kneel in"),
     default: 24 * INCH,
     unit: "mm",
     source: practice(
@@ -69,25 +70,25 @@ export const LIMITS = {
     ),
   },
   barrowWay: {
-    label: "Main way for a barrow",
+    label: word("Main way for a barrow"),
     default: 36 * INCH,
     unit: "mm",
     source: practice("36 in for a wheelbarrow"),
   },
   together: {
-    label: "Built together below a gap of",
+    label: word("Built together below a gap of"),
     default: 2 * INCH,
     unit: "mm",
     source: practice("a gap this small is a joint, not a path"),
   },
   kitchenWalk: {
-    label: "Walk to the kitchen door",
+    label: word("Walk to the kitchen door"),
     default: 100 * FOOT,
     unit: "mm",
     source: practice("within 100 ft a garden is used daily"),
   },
   hose: {
-    label: "Hose from the tap",
+    label: word("Hose from the tap"),
     default: 50 * FOOT,
     unit: "mm",
     source: practice(
@@ -95,90 +96,90 @@ export const LIMITS = {
     ),
   },
   // Wheelchair
-  wheelchairWay: { label: "Wheelchair way", default: 36 * INCH, unit: "mm", source: ADA("403.5.1") },
+  wheelchairWay: { label: word("Wheelchair way"), default: 36 * INCH, unit: "mm", source: ADA("403.5.1") },
   wheelchairPinch: {
-    label: "Wheelchair way at a short pinch",
+    label: word("Wheelchair way at a short pinch"),
     default: 32 * INCH,
     unit: "mm",
     source: ADA("403.5.1 exception: 32 in for at most 24 in"),
   },
   wheelchairPinchRun: {
-    label: "Longest short pinch",
+    label: word("Longest short pinch"),
     default: 24 * INCH,
     unit: "mm",
     source: ADA("403.5.1 exception: length of a pinch"),
   },
   wheelchairPinchApart: {
-    label: "Between two pinches",
+    label: word("Between two pinches"),
     default: 48 * INCH,
     unit: "mm",
     source: ADA("403.5.1 exception: between pinches"),
   },
   wheelchairGate: {
-    label: "Clear opening of gate or door",
+    label: word("Clear opening of gate or door"),
     default: 32 * INCH,
     unit: "mm",
     source: ADA("404.2.3"),
   },
   turnElement: {
-    label: "Turn rule applies to beds narrower than",
+    label: word("Turn rule applies to beds narrower than"),
     default: 48 * INCH,
     unit: "mm",
     source: ADA("403.5.2"),
   },
   turnApproach: {
-    label: "Way before and after a half turn",
+    label: word("Way before and after a half turn"),
     default: 42 * INCH,
     unit: "mm",
     source: ADA("403.5.2"),
   },
-  turnAt: { label: "Way at a half turn", default: 48 * INCH, unit: "mm", source: ADA("403.5.2") },
+  turnAt: { label: word("Way at a half turn"), default: 48 * INCH, unit: "mm", source: ADA("403.5.2") },
   turnAtException: {
-    label: "Way at a half turn between 36 in ways",
+    label: word("Way at a half turn between 36 in ways"),
     default: 60 * INCH,
     unit: "mm",
     source: ADA("403.5.2 exception"),
   },
   turningCircle: {
-    label: "Turning circle",
+    label: word("Turning circle"),
     default: 60 * INCH,
     unit: "mm",
     source: ADA("304.3.1"),
   },
   passingEvery: {
-    label: "Passing space at least every",
+    label: word("Passing space at least every"),
     default: 200 * FOOT,
     unit: "mm",
     source: ADA("403.5.3"),
   },
-  passingSpace: { label: "Passing space", default: 60 * INCH, unit: "mm", source: ADA("403.5.3") },
+  passingSpace: { label: word("Passing space"), default: 60 * INCH, unit: "mm", source: ADA("403.5.3") },
   runningSlope: {
-    label: "Slope along a wheelchair way",
+    label: word("Slope along a wheelchair way"),
     default: 1 / 20,
     unit: "ratio",
     source: ADA("403.3"),
   },
   crossSlope: {
-    label: "Slope across a wheelchair way",
+    label: word("Slope across a wheelchair way"),
     default: 1 / 48,
     unit: "ratio",
     source: ADA("403.3"),
   },
   // Sun
   sun: {
-    label: "Direct sun wanted",
+    label: word("Direct sun wanted"),
     default: 6,
     unit: "h",
     source: published("UF/IFAS Extension ENH1211: 6 to 8 hours"),
   },
   sunLeast: {
-    label: "Direct sun needed at least",
+    label: word("Direct sun needed at least"),
     default: 4,
     unit: "h",
     source: practice("below 4 hours few vegetables crop"),
   },
   bedShade: {
-    label: "Sun a bed may take from another",
+    label: word("Sun a bed may take from another"),
     default: 1,
     unit: "h",
     source: practice(
@@ -187,37 +188,37 @@ export const LIMITS = {
   },
   // Soil
   hardDepth: {
-    label: "Soil over paving",
+    label: word("Soil over paving"),
     default: 12 * INCH,
     unit: "mm",
     source: practice("12 in at least over paving"),
   },
   openDepth: {
-    label: "Soil over good ground",
+    label: word("Soil over good ground"),
     default: 6 * INCH,
     unit: "mm",
     source: published("Ohio State University Extension, raised-bed vegetable gardening: 6 in at least"),
   },
   allMixTo: {
-    label: "All mix up to",
+    label: word("All mix up to"),
     default: 12 * INCH,
     unit: "mm",
     source: practice("shallow beds are filled with mix throughout"),
   },
   layeredFrom: {
-    label: "Layered fill from",
+    label: word("Layered fill from"),
     default: 24 * INCH,
     unit: "mm",
     source: practice("tall beds may hold wood below and at least 12 in of mix on top"),
   },
   layeredMix: {
-    label: "Mix on top of a layered fill",
+    label: word("Mix on top of a layered fill"),
     default: 12 * INCH,
     unit: "mm",
     source: practice("at least the top 12 in of mix"),
   },
   meshForGophers: {
-    label: "Mesh against gophers and moles",
+    label: word("Mesh against gophers and moles"),
     default: INCH / 2,
     unit: "mm",
     source: practice(
@@ -225,38 +226,38 @@ export const LIMITS = {
     ),
   },
   meshForVoles: {
-    label: "Mesh against voles and rats",
+    label: word("Mesh against voles and rats"),
     default: INCH / 4,
     unit: "mm",
     source: practice("1/4 in"),
   },
   bedSlope: {
-    label: "Bed levelled by hand up to a slope of",
+    label: word("Bed levelled by hand up to a slope of"),
     default: 1 / 20,
     unit: "ratio",
     source: practice("beyond about 1:20 soil and water run to the low end; the bed is stepped or cut in"),
   },
   // Frame
   bow: {
-    label: "A board may bow by",
+    label: word("A board may bow by"),
     default: INCH / 2,
     unit: "mm",
     source: practice("about 1/2 in in 8 ft still looks straight; twice that and joints open"),
   },
   stakeEvery: {
-    label: "Stakes along a board side every",
+    label: word("Stakes along a board side every"),
     default: 4 * FOOT,
     unit: "mm",
     source: practice("every 4 to 6 ft along the side"),
   },
   tiesFrom: {
-    label: "Ties across from a soil height of",
+    label: word("Ties across from a soil height of"),
     default: 18 * INCH,
     unit: "mm",
     source: practice("taller beds need cross ties"),
   },
   engineerFrom: {
-    label: "Ask a professional from a wall height of",
+    label: word("Ask a professional from a wall height of"),
     default: 24 * INCH,
     unit: "mm",
     source: published(
@@ -265,19 +266,19 @@ export const LIMITS = {
   },
   // Place
   gateClear: {
-    label: "Kept clear before a gate or door",
+    label: word("Kept clear before a gate or door"),
     default: 36 * INCH,
     unit: "mm",
     source: practice("room to open, step and set down a barrow"),
   },
   tapClear: {
-    label: "Kept clear round a tap",
+    label: word("Kept clear round a tap"),
     default: 18 * INCH,
     unit: "mm",
     source: practice("room for a watering can and a hand"),
   },
   rootZone: {
-    label: "Tree roots reach, times the crown's radius",
+    label: word("Tree roots reach, times the crown's radius"),
     default: 2,
     unit: "ratio",
     source: published(
@@ -285,19 +286,19 @@ export const LIMITS = {
     ),
   },
   walnut: {
-    label: "Black walnut poisons to",
+    label: word("Black walnut poisons to"),
     default: 50 * FOOT,
     unit: "mm",
     source: published("Ohio State University Extension HYG-1148: 50 to 60 ft, up to 80 ft"),
   },
   walnutCaution: {
-    label: "Black walnut may poison to",
+    label: word("Black walnut may poison to"),
     default: 80 * FOOT,
     unit: "mm",
     source: published("Ohio State University Extension HYG-1148: up to 80 ft for a mature tree"),
   },
   oldPaint: {
-    label: "Away from old painted walls",
+    label: word("Away from old painted walls"),
     default: 10 * FOOT,
     unit: "mm",
     source: practice("about 10 ft; only a soil test proves anything"),

@@ -1,20 +1,21 @@
+import { told, word } from "../words/say.ts";
 import type { Item, Kind } from "./item.ts";
 import { plainText } from "./plain-text.ts";
 
 /** What each kind is called where a thing has no name of its own. */
 export const KIND_WORDS: Readonly<Record<Kind, string>> = {
-  bed: "Bed",
-  path: "Path",
-  ground: "Ground",
-  house: "House",
-  shed: "Shed",
-  wall: "Wall",
-  fence: "Fence",
-  tree: "Tree",
-  gate: "Gate",
-  door: "Door",
-  tap: "Tap",
-  "keep-clear": "Keep-clear",
+  bed: word("Bed"),
+  path: word("Path"),
+  ground: word("Ground"),
+  house: word("House"),
+  shed: word("Shed"),
+  wall: word("Wall"),
+  fence: word("Fence"),
+  tree: word("Tree"),
+  gate: word("Gate"),
+  door: word("Door"),
+  tap: word("Tap"),
+  "keep-clear": word("Keep-clear"),
 };
 
 /** The name a thing was given, fit to be shown; empty where it has none. */
@@ -26,5 +27,6 @@ export function nameOf(item: Pick<Item, "name" | "kind" | "id">): string {
   const name = ownName(item);
   if (name !== "") return name;
   const number = /-(\d+)$/.exec(id)?.[1];
-  return number ? `${KIND_WORDS[kind]} ${number}` : KIND_WORDS[kind];
+  const what = told(KIND_WORDS[kind]);
+  return number ? `${what} ${number}` : what;
 }

@@ -1,6 +1,7 @@
 import type { Shape } from "../geometry/shape.ts";
 import type { Point } from "../geometry/types.ts";
 import { FOOT, INCH, type Units } from "../units/length.ts";
+import { word, word } from "../words/say.ts";
 import { type ItemId, itemId } from "./fields.ts";
 import type { Garden } from "./garden.ts";
 import type { Item, ItemOf, Kind } from "./item.ts";
@@ -8,24 +9,24 @@ import { HAND_WATERED } from "./watering.ts";
 
 /** What the barrow holds: everything that can be put in a yard, in the order it is offered. */
 export const BARROW = [
-  { preset: "bed", kind: "bed", label: "Bed" },
-  { preset: "bed-l", kind: "bed", label: "L bed" },
-  { preset: "bed-u", kind: "bed", label: "U bed" },
-  { preset: "bed-round", kind: "bed", label: "Round bed" },
-  { preset: "bed-oval", kind: "bed", label: "Oval bed" },
-  { preset: "bed-keyhole", kind: "bed", label: "Keyhole bed" },
-  { preset: "bed-free", kind: "bed", label: "Free bed" },
-  { preset: "path", kind: "path", label: "Path" },
-  { preset: "ground", kind: "ground", label: "Ground" },
-  { preset: "house", kind: "house", label: "House" },
-  { preset: "shed", kind: "shed", label: "Shed" },
-  { preset: "wall", kind: "wall", label: "Wall" },
-  { preset: "fence", kind: "fence", label: "Fence" },
-  { preset: "tree", kind: "tree", label: "Tree" },
-  { preset: "keep-clear", kind: "keep-clear", label: "Keep clear" },
-  { preset: "gate", kind: "gate", label: "Gate" },
-  { preset: "door", kind: "door", label: "Door" },
-  { preset: "tap", kind: "tap", label: "Tap" },
+  { preset: "bed", kind: "bed", label: word("Bed") },
+  { preset: "bed-l", kind: "bed", label: word("L bed") },
+  { preset: "bed-u", kind: "bed", label: word("U bed") },
+  { preset: "bed-round", kind: "bed", label: word("Round bed") },
+  { preset: "bed-oval", kind: "bed", label: word("Oval bed") },
+  { preset: "bed-keyhole", kind: "bed", label: word("Keyhole bed") },
+  { preset: "bed-free", kind: "bed", label: word("Free bed") },
+  { preset: "path", kind: "path", label: word("Path") },
+  { preset: "ground", kind: "ground", label: word("Ground") },
+  { preset: "house", kind: "house", label: word("House") },
+  { preset: "shed", kind: "shed", label: word("Shed") },
+  { preset: "wall", kind: "wall", label: word("Wall") },
+  { preset: "fence", kind: "fence", label: word("Fence") },
+  { preset: "tree", kind: "tree", label: word("Tree") },
+  { preset: "keep-clear", kind: "keep-clear", label: word("Keep clear") },
+  { preset: "gate", kind: "gate", label: word("Gate") },
+  { preset: "door", kind: "door", label: word("Door") },
+  { preset: "tap", kind: "tap", label: word("Tap") },
 ] as const satisfies readonly { readonly preset: string; readonly kind: Kind; readonly label: string }[];
 
 export type Preset = (typeof BARROW)[number]["preset"];

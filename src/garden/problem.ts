@@ -1,4 +1,5 @@
 import type * as v from "valibot";
+import { say } from "../words/say.ts";
 
 /** Something no garden may hold: where, and what is wrong with it, to be read as one sentence. */
 export interface Problem {
@@ -31,14 +32,14 @@ export function problemOf(issue: v.BaseIssue<unknown>, under: readonly Step[] = 
 }
 
 function reasonOf(issue: v.BaseIssue<unknown>): string {
-  if (issue.expected === "never") return "is not a field of a garden";
+  if (issue.expected === "never") return say`is not a field of a garden`;
   // An object's issue with the field's own name as what was expected: the field is not there.
-  if (issue.received === "undefined") return "is missing";
-  if (issue.type === "strict_object") return "must be a group of fields";
+  if (issue.received === "undefined") return say`is missing`;
+  if (issue.type === "strict_object") return say`must be a group of fields`;
   if (!issue.message.startsWith("Invalid ")) return issue.message;
   // The schema's own wording quotes and brackets what it expects: ("us" | "metric").
   const expected = (issue.expected ?? "").replace(/["()]/g, "").split(" | ");
-  return expected.length > 1 ? `must be one of ${expected.join(", ")}` : `must be ${expected[0]}`;
+  return expected.length > 1 ? say`must be one of ${expected.join(", ")}` : say`must be ${expected.join()}`;
 }
 
 /** @returns "items[3].shape.width must be above 0" */

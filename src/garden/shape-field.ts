@@ -1,23 +1,27 @@
 import * as v from "valibot";
 import type { Shape } from "../geometry/shape.ts";
+import { say } from "../words/say.ts";
 import { points, size } from "./fields.ts";
 
 const l = v.pipe(
   v.strictObject({ type: v.literal("l"), width: size, length: size, armWidth: size, armLength: size }),
   v.check(
     (s) => s.armWidth < s.width && s.armLength < s.length,
-    "an L's arms must be thinner than its sides",
+    () => say`an L's arms must be thinner than its sides`,
   ),
 );
 const u = v.pipe(
   v.strictObject({ type: v.literal("u"), width: size, length: size, bayWidth: size, bayLength: size }),
-  v.check((s) => s.bayWidth < s.width && s.bayLength < s.length, "a U's bay must be smaller than its sides"),
+  v.check(
+    (s) => s.bayWidth < s.width && s.bayLength < s.length,
+    () => say`a U's bay must be smaller than its sides`,
+  ),
 );
 const keyhole = v.pipe(
   v.strictObject({ type: v.literal("keyhole"), diameter: size, slotWidth: size, middleDiameter: size }),
   v.check(
     (s) => s.slotWidth <= s.middleDiameter && s.middleDiameter < s.diameter,
-    "a keyhole's way in must be no wider than its middle, and the middle smaller than the bed",
+    () => say`a keyhole's way in must be no wider than its middle, and the middle smaller than the bed`,
   ),
 );
 
@@ -32,7 +36,7 @@ export const shapeField = v.variant(
     keyhole,
     v.strictObject({ type: v.literal("polygon"), points: points(3) }),
   ],
-  "must be a rectangle, l, u, oval, keyhole or polygon",
+  () => say`must be a rectangle, l, u, oval, keyhole or polygon`,
 );
 
 // The schema and the geometry must speak of the same shapes: this line stops compiling when they part.

@@ -1,3 +1,4 @@
+import { say, told, word } from "../words/say.ts";
 import { published, type Source } from "./source.ts";
 
 /** A figure that somebody has drawn for lead in soil, parts per million (mg/kg). */
@@ -13,25 +14,25 @@ export interface LeadLevel {
 export const LEAD_LEVELS: readonly LeadLevel[] = [
   {
     ppm: 100,
-    words: "EPA screening level of 2024 where there are several sources of lead",
+    words: word("EPA screening level of 2024 where there are several sources of lead"),
     superseded: true,
     source: published("EPA residential soil lead guidance, 17 January 2024, as summarised by law firms"),
   },
   {
     ppm: 200,
-    words: "EPA screening level of 2025",
+    words: word("EPA screening level of 2025"),
     superseded: false,
     source: published("EPA residential soil lead directive, 20 October 2025, press text"),
   },
   {
     ppm: 400,
-    words: "limit for growing food of the University of Maryland Extension",
+    words: word("limit for growing food of the University of Maryland Extension"),
     superseded: false,
     source: published("University of Maryland Extension, Filling raised beds; EPA's own level until 2024"),
   },
   {
     ppm: 600,
-    words: "EPA removal level of 2025",
+    words: word("EPA removal level of 2025"),
     superseded: false,
     source: published("EPA residential soil lead directive, 20 October 2025, as tracked by a law programme"),
   },
@@ -46,5 +47,5 @@ export const leadVerdicts = (
 /** The levels in force, for the sentence that sends somebody to a laboratory. */
 export const leadLevelsInForce = (): string =>
   LEAD_LEVELS.filter(({ superseded }) => !superseded)
-    .map(({ ppm, words }) => `${words} ${ppm} ppm`)
+    .map(({ ppm, words }) => say`${told(words)} ${ppm} ppm`)
     .join(", ");

@@ -1,3 +1,6 @@
+import { say } from "../words/say.ts";
+import { language } from "../words/speaker.ts";
+import { rounded } from "./decimals.ts";
 import { FOOT, type Units } from "./length.ts";
 
 /** Figures other than lengths, as they stand in the ledger and on the build sheet. */
@@ -7,16 +10,13 @@ const CUBIC_FEET_PER_CUBIC_YARD = 27;
 /** Exact since 1959. */
 const KG_PER_POUND = 0.45359237;
 
-// Made once: making one takes longer than all the rest of a takeoff's line.
-const WITH_DECIMALS = [0, 1, 2].map((most) => new Intl.NumberFormat("en", { maximumFractionDigits: most }));
-
 /** Three figures that count, never more than two decimals: 3.25, 29.6, 842. */
 export function figure(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`not a figure: ${value}`);
   const size = Math.abs(value);
   const decimals = size < 10 ? 2 : size < 100 ? 1 : 0;
   // "-0" would be read as a loss.
-  const text = WITH_DECIMALS[decimals]!.format(value);
+  const text = rounded(value, decimals);
   return text === "-0" ? "0" : text;
 }
 
@@ -45,7 +45,7 @@ export const formatWeight = (kg: number, units: Units): string =>
  * @throws RangeError for a code that is not three letters
  */
 export const formatMoney = (amount: number, currency: string, cents = true): string =>
-  new Intl.NumberFormat("en", {
+  new Intl.NumberFormat(language(), {
     style: "currency",
     currency,
     currencyDisplay: "narrowSymbol",
@@ -55,7 +55,7 @@ export const formatMoney = (amount: number, currency: string, cents = true): str
 /** A slope as rise over run: 0.05 is `1:20`, nothing is `level`. */
 export function formatRatio(slope: number): string {
   if (!(slope >= 0)) throw new RangeError(`not a slope: ${slope}`);
-  return slope === 0 ? "level" : `1:${figure(Math.round(10 / slope) / 10)}`;
+  return slope === 0 ? say`level` : `1:${figure(Math.round(10 / slope) / 10)}`;
 }
 
 /** A share of the whole: 0.81 is `81 %`. */

@@ -1,3 +1,5 @@
+import { say } from "../words/say.ts";
+import { fixed } from "./decimals.ts";
 import { FOOT, INCH, type Units } from "./length.ts";
 
 const SIXTEENTHS = 16;
@@ -22,7 +24,7 @@ export function formatLength(mm: number, units: Units): string {
 
 /** A size as it is said of boards, beds and gaps: inches alone (`48 in`, `16½ in`) or centimetres (`120 cm`). */
 export function formatShort(mm: number, units: Units): string {
-  return signed(mm, units === "us" ? (size) => `${inches(sixteenthsOf(size))} in` : centimetresOrLess);
+  return signed(mm, units === "us" ? (size) => say`${inches(sixteenthsOf(size))} in` : centimetresOrLess);
 }
 
 /** A length in words a screen reader says well: `4 ft 6½ in`, `4 ft`, `11 in`; metric as `formatLength`. */
@@ -33,7 +35,7 @@ export function formatSpoken(mm: number, units: Units): string {
 /** A way or a hose, where inches do not matter: whole feet (`26 ft`) or metres to one decimal (`7.9 m`). */
 export function formatDistance(mm: number, units: Units): string {
   return signed(mm, (far) =>
-    units === "us" ? `${Math.round(far / FOOT)} ft` : `${(far / 1000).toFixed(1)} m`,
+    units === "us" ? say`${Math.round(far / FOOT)} ft` : `${fixed(far / 1000, 1)} m`,
   );
 }
 
@@ -56,8 +58,8 @@ function feetAndInchesInWords(mm: number): string {
   const sixteenths = sixteenthsOf(mm);
   const feet = Math.floor(sixteenths / (12 * SIXTEENTHS));
   const rest = sixteenths - feet * 12 * SIXTEENTHS;
-  if (feet === 0) return `${inches(rest)} in`;
-  return rest === 0 ? `${feet} ft` : `${feet} ft ${inches(rest)} in`;
+  if (feet === 0) return say`${inches(rest)} in`;
+  return rest === 0 ? say`${feet} ft` : say`${feet} ft ${inches(rest)} in`;
 }
 
 function inches(sixteenths: number): string {
@@ -73,11 +75,11 @@ function inches(sixteenths: number): string {
 function metresOrLess(mm: number): string {
   const whole = Math.round(mm);
   if (whole < 1000) return centimetresOrLess(whole);
-  return `${(whole / 1000).toFixed(whole % 10 === 0 ? 2 : 3)} m`;
+  return `${fixed(whole / 1000, whole % 10 === 0 ? 2 : 3)} m`;
 }
 
 function centimetresOrLess(mm: number): string {
   const whole = Math.round(mm);
   if (whole < 10) return whole === 0 ? "0 cm" : `${whole} mm`;
-  return `${whole % 10 === 0 ? whole / 10 : (whole / 10).toFixed(1)} cm`;
+  return `${whole % 10 === 0 ? whole / 10 : fixed(whole / 10, 1)} cm`;
 }

@@ -1,4 +1,7 @@
-import type { Units } from "./length.ts";
+import { midSentence } from "../words/phrases.ts";
+import { say, told, word } from "../words/say.ts";
+import { formatLength } from "./format-length.ts";
+import { INCH, type Units } from "./length.ts";
 import { LengthError } from "./length-error.ts";
 import { type Fraction, readNumber } from "./parse-number.ts";
 
@@ -9,23 +12,23 @@ interface LengthUnit {
   readonly system: Units;
 }
 
-const YARD: LengthUnit = { name: "Yards", tenths: 9144, system: "us" };
-const FEET: LengthUnit = { name: "Feet", tenths: 3048, system: "us" };
-const INCHES: LengthUnit = { name: "Inches", tenths: 254, system: "us" };
-const METRES: LengthUnit = { name: "Metres", tenths: 10_000, system: "metric" };
-const CENTIMETRES: LengthUnit = { name: "Centimetres", tenths: 100, system: "metric" };
-const MILLIMETRES: LengthUnit = { name: "Millimetres", tenths: 10, system: "metric" };
+const YARD: LengthUnit = { name: word("Yards"), tenths: 9144, system: "us" };
+const FEET: LengthUnit = { name: word("Feet"), tenths: 3048, system: "us" };
+const INCHES: LengthUnit = { name: word("Inches"), tenths: 254, system: "us" };
+const METRES: LengthUnit = { name: word("Metres"), tenths: 10_000, system: "metric" };
+const CENTIMETRES: LengthUnit = { name: word("Centimetres"), tenths: 100, system: "metric" };
+const MILLIMETRES: LengthUnit = { name: word("Millimetres"), tenths: 10, system: "metric" };
 
 const WRITTEN = new Map<string, LengthUnit>([
-  ...["yd", "yds", "yard", "yards"].map((word) => [word, YARD] as const),
-  ...["'", "ft", "foot", "feet"].map((word) => [word, FEET] as const),
-  ...['"', "in", "ins", "inch", "inches"].map((word) => [word, INCHES] as const),
-  ...["m", "metre", "metres", "meter", "meters"].map((word) => [word, METRES] as const),
-  ...["cm", "centimetre", "centimetres", "centimeter", "centimeters"].map(
-    (word) => [word, CENTIMETRES] as const,
+  ...["yd", "yds", "yard", "yards"].map((name) => [name, YARD] as const),
+  ...["'", "ft", "foot", "feet", "fuß", "fuss"].map((name) => [name, FEET] as const),
+  ...['"', "in", "ins", "inch", "inches", "zoll"].map((name) => [name, INCHES] as const),
+  ...["m", "metre", "metres", "meter", "meters"].map((name) => [name, METRES] as const),
+  ...["cm", "centimetre", "centimetres", "centimeter", "centimeters", "zentimeter"].map(
+    (name) => [name, CENTIMETRES] as const,
   ),
   ...["mm", "millimetre", "millimetres", "millimeter", "millimeters"].map(
-    (word) => [word, MILLIMETRES] as const,
+    (name) => [name, MILLIMETRES] as const,
   ),
 ]);
 
@@ -36,7 +39,8 @@ const LEFT_OVER = new Map<LengthUnit, LengthUnit>([
   [METRES, CENTIMETRES],
 ]);
 
-const EXAMPLE: Readonly<Record<Units, string>> = { us: "4′ 6½″", metric: "1.38 m" };
+/** What may be typed, written as lengths are. */
+const example = (units: Units): string => formatLength(units === "us" ? 54.5 * INCH : 1380, units);
 
 /** 1 km: longer than anything in a yard. */
 const LONGEST = 1_000_000;
@@ -63,20 +67,20 @@ export function parseLength(text: string, units: Units, options: { negative?: bo
     throw new LengthError(text, reason);
   };
   const typed = plainMarks(text);
-  if (typed === "") return fail(`Type a length, such as ${EXAMPLE[units]}.`);
+  if (typed === "") return fail(say`Type a length, such as ${example(units)}.`);
 
   const negative = typed.startsWith("-");
-  if (negative && !options.negative) return fail("A length cannot be below zero.");
+  if (negative && !options.negative) return fail(say`A length cannot be below zero.`);
   const parts = readParts(negative ? typed.slice(1).trimStart() : typed, text, units);
   const [first] = parts;
   const named = parts.length === 1 && first && !first.unit ? [{ ...first, unit: BARE[units] }] : parts;
   const mm = total(named.map((part, i) => ({ ...part, unit: unitOf(named, i) ?? fail(unnamed(text)) })));
-  if (mm > LONGEST) return fail("That is more than 1 km.");
+  if (mm > LONGEST) return fail(say`That is more than 1 km.`);
   return negative && mm > 0 ? -mm : mm;
 }
 
 const unnamed = (text: string) =>
-  `“${shortened(text)}” has a number without a unit: write ft, in, m, cm or mm.`;
+  say`“${shortened(text)}” has a number without a unit: write ft, in, m, cm or mm.`;
 
 function unitOf(parts: readonly Part[], i: number): LengthUnit | null {
   const own = parts[i]?.unit ?? null;
@@ -91,7 +95,7 @@ function readParts(typed: string, text: string, units: Units): readonly Part[] {
   while (rest !== "") {
     const number = readNumber(rest);
     if (number === null) {
-      throw new LengthError(text, `“${shortened(text)}” is not a length. Try ${EXAMPLE[units]}.`);
+      throw new LengthError(text, say`“${shortened(text)}” is not a length. Try ${example(units)}.`);
     }
     if (typeof number === "string") throw new LengthError(text, `${number}.`);
     const { unit, after } = readUnit(number.rest.trimStart(), text);
@@ -102,35 +106,35 @@ function readParts(typed: string, text: string, units: Units): readonly Part[] {
     rest = unit ? after.replace(/^\s*[,-]?\s*/, "") : after.trimStart();
     // "4 ft -" ends in the air.
     if (rest === "" && unit && /[,-]\s*$/.test(after))
-      throw new LengthError(text, "The length is not finished.");
+      throw new LengthError(text, say`The length is not finished.`);
   }
   if (parts.length === 0)
-    throw new LengthError(text, `“${shortened(text)}” is not a length. Try ${EXAMPLE[units]}.`);
+    throw new LengthError(text, say`“${shortened(text)}” is not a length. Try ${example(units)}.`);
   return parts;
 }
 
 function readUnit(rest: string, text: string): { readonly unit: LengthUnit | null; readonly after: string } {
-  const word = /^(?:['"]|\p{L}+)/u.exec(rest)?.[0];
-  if (!word) return { unit: null, after: rest };
-  const unit = WRITTEN.get(word);
+  const written = /^(?:['"]|\p{L}+)/u.exec(rest)?.[0];
+  if (!written) return { unit: null, after: rest };
+  const unit = WRITTEN.get(written);
   if (!unit) {
-    const reason = `“${shortened(word)}” is not a unit of length: write ft, in, m, cm or mm.`;
+    const reason = say`“${shortened(written)}” is not a unit of length: write ft, in, m, cm or mm.`;
     throw new LengthError(text, reason);
   }
-  const after = rest.slice(word.length);
+  const after = rest.slice(written.length);
   // "ft." and "in." as the trade writes them; after a prime a point is a slip.
-  return { unit, after: /^\p{L}/u.test(word) ? after.replace(/^\.(?!\d)/, "") : after };
+  return { unit, after: /^\p{L}/u.test(written) ? after.replace(/^\.(?!\d)/, "") : after };
 }
 
 /** Why a part cannot follow the one before it. */
 function misfit(before: Part | undefined, { unit }: Part): string | null {
   if (!before?.unit) return null;
-  if (!before.whole) return `Only the last part of a length may have a fraction.`;
+  if (!before.whole) return say`Only the last part of a length may have a fraction.`;
   if (!unit) return null;
   if (unit.system !== before.unit.system)
-    return `${before.unit.name} and ${unit.name.toLowerCase()} do not mix.`;
+    return say`${told(before.unit.name)} and ${midSentence(told(unit.name))} do not mix.`;
   if (unit.tenths >= before.unit.tenths)
-    return `${unit.name} cannot come after ${before.unit.name.toLowerCase()}.`;
+    return say`${told(unit.name)} cannot come after ${midSentence(told(before.unit.name))}.`;
   return null;
 }
 

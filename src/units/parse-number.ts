@@ -1,3 +1,6 @@
+import { say } from "../words/say.ts";
+import { decimalMark } from "./decimals.ts";
+
 /** A fraction of whole numbers, so that a typed length is rounded once, at the end. */
 export interface Fraction {
   readonly over: number;
@@ -36,7 +39,8 @@ export function readNumber(text: string): ReadNumber | string | null {
   const digits = plainDecimal(found[0].replaceAll(" ", ""));
   if (digits.why) return digits.why;
   const [before = "", after = ""] = digits.text.split(".");
-  if (before.length + after.length > MOST_DIGITS) return `${found[0]} has more digits than can be measured`;
+  if (before.length + after.length > MOST_DIGITS)
+    return say`${found[0]} has more digits than can be measured`;
   return {
     value: { over: Number(before + after), under: 10 ** after.length },
     whole: after === "",
@@ -51,8 +55,9 @@ function readVulgar(
   over: number,
   under: number,
 ): ReadNumber | string {
-  if (under === 0) return `${written.trim()} divides by nothing`;
-  if (whole !== null && over >= under) return `${over}/${under} is a whole or more, so ${written} is unclear`;
+  if (under === 0) return say`${written.trim()} divides by nothing`;
+  if (whole !== null && over >= under)
+    return say`${over}/${under} is a whole or more, so ${written} is unclear`;
   return {
     value: { over: (whole ?? 0) * under + over, under },
     whole: false,
@@ -61,8 +66,9 @@ function readVulgar(
 }
 
 /**
- * A decimal with its marks sorted out: "12,5" and "1,234.5" become "12.5" and "1234.5". A point alone always is the
- * decimal mark. One comma before exactly three digits may be either mark, and is refused.
+ * A decimal with its marks sorted out: "12,5" and "1,234.5" become "12.5" and "1234.5". The decimal mark of
+ * the language alone always is that. The other one (in English a comma) once before exactly three digits may be either,
+ * and is refused.
  */
 function plainDecimal(written: string): { readonly text: string; readonly why?: string } {
   const marks = written.replace(/\d/g, "");
@@ -71,8 +77,11 @@ function plainDecimal(written: string): { readonly text: string; readonly why?: 
   const once = marks.indexOf(last) === marks.length - 1;
   const [whole = "", part = ""] = cutAtLast(written, last);
   if (marks.length === 1) {
-    if (last === "," && part.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
-      const why = `${written} could be ${whole}.${part} or ${whole}${part}: write it without the comma`;
+    if (last !== decimalMark() && part.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
+      const why =
+        last === ","
+          ? say`${written} could be ${whole}.${part} or ${whole}${part}: write it without the comma`
+          : say`${written} could be ${whole},${part} or ${whole}${part}: write it without the point`;
       return { text: "", why };
     }
     return { text: `${whole}.${part}` };
@@ -80,7 +89,7 @@ function plainDecimal(written: string): { readonly text: string; readonly why?: 
   const grouping = once ? otherMark(last) : last;
   const grouped = once ? whole : written;
   if (!new RegExp(`^\\d{1,3}(?:\\${grouping}\\d{3})+$`).test(grouped)) {
-    return { text: "", why: `The marks in ${written} are not where thousands stand` };
+    return { text: "", why: say`The marks in ${written} are not where thousands stand` };
   }
   const digits = grouped.replaceAll(grouping, "");
   return { text: once ? `${digits}.${part}` : digits };

@@ -1,3 +1,4 @@
+import { say } from "../words/say.ts";
 import { LengthError } from "./length-error.ts";
 
 /**
@@ -7,7 +8,7 @@ import { LengthError } from "./length-error.ts";
  */
 export function parseRatio(text: string): number {
   const typed = text.trim().toLowerCase().replace(",", ".");
-  if (typed === "level" || typed === "flat") return 0;
+  if (typed === "level" || typed === "flat" || typed === say`level`) return 0;
   const ratio = /^(\d+(?:\.\d+)?)\s*(?::|in|\/)\s*(\d+(?:\.\d+)?)$/.exec(typed);
   const percent = /^(\d+(?:\.\d+)?)\s*%$/.exec(typed);
   const plain = /^(?:\d+(?:\.\d+)?|\.\d+)$/.exec(typed);
@@ -18,7 +19,7 @@ export function parseRatio(text: string): number {
       : plain
         ? Number(typed)
         : Number.NaN;
-  if (Number.isNaN(slope)) throw new LengthError(text, "Type a slope, such as 1:20, 5 % or level.");
-  if (slope > 1) throw new LengthError(text, "A slope cannot be steeper than 1:1 here.");
+  if (Number.isNaN(slope)) throw new LengthError(text, say`Type a slope, such as 1:20, 5 % or level.`);
+  if (slope > 1) throw new LengthError(text, say`A slope cannot be steeper than 1:1 here.`);
   return slope;
 }

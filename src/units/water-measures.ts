@@ -1,3 +1,4 @@
+import { say } from "../words/say.ts";
 import { figure } from "./format-figure.ts";
 import type { Units } from "./length.ts";
 
@@ -8,13 +9,13 @@ export const KPA_PER_PSI = 6.894757293;
 
 /** US gallons, or litres. */
 export const formatWater = (litres: number, units: Units): string =>
-  units === "us" ? `${figure(litres / LITRES_PER_GALLON)} gal` : `${figure(litres)} L`;
+  units === "us" ? say`${figure(litres / LITRES_PER_GALLON)} gal` : `${figure(litres)} L`;
 
 /** US gallons a minute, or litres a minute. */
 export const formatFlow = (litresPerHour: number, units: Units): string =>
   units === "us"
-    ? `${figure(litresPerHour / 60 / LITRES_PER_GALLON)} gpm`
+    ? say`${figure(litresPerHour / 60 / LITRES_PER_GALLON)} gpm`
     : `${figure(litresPerHour / 60)} L/min`;
 
 export const formatPressure = (kPa: number, units: Units): string =>
-  units === "us" ? `${figure(kPa / KPA_PER_PSI)} psi` : `${figure(kPa)} kPa`;
+  units === "us" ? say`${figure(kPa / KPA_PER_PSI)} psi` : say`${figure(kPa)} kPa`;

@@ -134,11 +134,23 @@ export function bareText(node: ts.Node): string | null {
     /\p{L}{2,}/u.test(text)
   )
     return text;
+  if (isChosenInHole(node) && /\p{L}{2,}/u.test(text)) return text;
   return TWO_WORDS.test(text) ? text : null;
+}
+
+/** One of two words chosen inside a template's hole: `${n === 1 ? "course" : "courses"}`. */
+function isChosenInHole(node: ts.Node): boolean {
+  if (!ts.isConditionalExpression(node.parent) || node.parent.condition === node) return false;
+  let up: ts.Node = node.parent;
+  while (ts.isConditionalExpression(up) || ts.isParenthesizedExpression(up)) up = up.parent;
+  return ts.isTemplateSpan(up);
 }
 
 /** Names of JSX attributes that hold code. */
 const CODE_ATTRIBUTES = /^(className|d|viewBox|points|transform|style|id|href|type|role|accept|media)$/;
+
+/** What makes a source out of a citation. */
+const CITATIONS = /^(published|practice|fromMemory|computed|printed|a117|iso)$/;
 
 /** Nodes in which no text is for people: types, imports, faults of the program, codes. */
 function isLeftAlone(node: ts.Node): boolean {
@@ -148,6 +160,7 @@ function isLeftAlone(node: ts.Node): boolean {
   // A citation stands as it was published.
   if (ts.isPropertyAssignment(node) && /^(source|cite|citation|url|link)$/.test(node.name.getText()))
     return true;
+  if (ts.isCallExpression(node) && CITATIONS.test(node.expression.getText())) return true;
   return (
     ts.isNewExpression(node) &&
     /^(Error|RangeError|TypeError|Intl\.\w+|RegExp|URL|Worker)$/.test(node.expression.getText())

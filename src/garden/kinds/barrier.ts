@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../../words/say.ts";
 import { points, share, size, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 
@@ -13,7 +14,7 @@ const barrier = {
 export const wallSchema = v.strictObject({
   kind: v.literal("wall"),
   ...barrier,
-  oldPaint: v.boolean("must be true or false"),
+  oldPaint: v.boolean(() => say`must be true or false`),
 });
 
 export const fenceSchema = v.strictObject({

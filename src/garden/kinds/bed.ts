@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say, word } from "../../words/say.ts";
 import { between, count, size, sizeOrNone, stageField, standing, text } from "../fields.ts";
 import { cropsField, plantingsField } from "../plantings.ts";
 import type { DeepReadonly } from "../readonly.ts";
@@ -7,14 +8,15 @@ import { boardSize } from "../timber-sizes.ts";
 import { winterField } from "../upkeep-field.ts";
 import { bedWateringField } from "../watering.ts";
 
-const parts = between(0, 1000, "must be within 0 and 1000");
+const parts = between(0, 1000, word("must be within 0 and 1000"));
 
 export const isBoard = (name: string): boolean => boardSize(name) !== null;
 export const boardField = v.pipe(
   text,
   v.check(
     isBoard,
-    "is not a board of the timber table, such as 2x6 or 47x150, nor one by its sizes, such as 32x175mm",
+    () =>
+      say`is not a board of the timber table, such as 2x6 or 47x150, nor one by its sizes, such as 32x175mm`,
   ),
 );
 
@@ -33,7 +35,7 @@ export const wallField = v.variant(
       /** What keeps long or tall sides from bowing: nothing, stakes along the sides, or stakes and ties across. */
       bracing: v.picklist(["none", "stakes", "stakes-and-ties"]),
       /** A post in each corner, inside, that the boards are screwed to; without, they are screwed into one another's ends. */
-      cornerPosts: v.boolean("must be true or false"),
+      cornerPosts: v.boolean(() => say`must be true or false`),
       /** A board laid flat along the top, mitred at the corners; null for none. */
       capRail: v.nullable(boardField),
     }),
@@ -48,7 +50,7 @@ export const wallField = v.variant(
     }),
     v.strictObject({ made: v.literal("mound"), height: size }),
   ],
-  "must be boards, metal, fabric, masonry or mound",
+  () => say`must be boards, metal, fabric, masonry or mound`,
 );
 
 export const bottomField = v.strictObject({
@@ -70,11 +72,11 @@ export const fillField = v.strictObject({
     v.strictObject({ compost: parts, topsoil: parts, soilless: parts }),
     v.check(
       ({ compost, topsoil, soilless }) => compost + topsoil + soilless > 0,
-      "must have a part of something",
+      () => say`must have a part of something`,
     ),
   ),
   /** A pot test (bioassay) of the compost, manure, straw or hay has come out clean. */
-  tested: v.boolean("must be true or false"),
+  tested: v.boolean(() => say`must be true or false`),
 });
 
 export const mulchField = v.nullable(

@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../../words/say.ts";
 import { size, sizeOrNone, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 import { shapeField } from "../shape-field.ts";
@@ -15,9 +16,9 @@ const building = {
    * The side of its own frame, before it is turned, that the roof falls towards: a single pitch towards that side alone,
    * a gabled roof towards it and the one across. Unused for a flat roof.
    */
-  roofFalls: v.picklist(["up", "right", "down", "left"], "must be up, right, down or left"),
+  roofFalls: v.picklist(["up", "right", "down", "left"], () => say`must be up, right, down or left`),
   /** Walls painted before lead paint was given up. */
-  oldPaint: v.boolean("must be true or false"),
+  oldPaint: v.boolean(() => say`must be true or false`),
 };
 
 export const houseSchema = v.strictObject({ kind: v.literal("house"), ...building });

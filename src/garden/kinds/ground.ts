@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../../words/say.ts";
 import { degrees, share, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 import { shapeField } from "../shape-field.ts";
@@ -20,7 +21,7 @@ export const coverField = v.picklist([
 export const groundFacts = {
   cover: coverField,
   /** Soil that food should not root in: lead, fuel, old fill. */
-  contaminated: v.boolean("must be true or false"),
+  contaminated: v.boolean(() => say`must be true or false`),
   /** The burrowing animal to keep out. */
   burrowing: v.picklist(["none", "gopher", "mole", "vole", "rat"]),
   /** Rise over run, 0.05 is 1 in 20. */

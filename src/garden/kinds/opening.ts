@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../../words/say.ts";
 import { size, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 
@@ -19,7 +20,7 @@ export const doorSchema = v.strictObject({
   kind: v.literal("door"),
   ...opening,
   /** The door that lettuce is carried to. */
-  kitchen: v.boolean("must be true or false"),
+  kitchen: v.boolean(() => say`must be true or false`),
 });
 
 export type Gate = DeepReadonly<v.InferOutput<typeof gateSchema>>;

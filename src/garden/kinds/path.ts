@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import { say } from "../../words/say.ts";
 import { points, size, sizeOrNone, stageField, standing } from "../fields.ts";
 import type { DeepReadonly } from "../readonly.ts";
 import { coverField } from "./ground.ts";
@@ -16,7 +17,7 @@ export const pathSchema = v.strictObject({
   /** Depth of surfacing to be bought, mm; 0 where the ground is left as it is. */
   depth: sizeOrNone,
   /** What holds its edges, along both sides; null where nothing does. */
-  edging: v.nullable(v.picklist(["timber", "metal", "brick"], "must be timber, metal or brick")),
+  edging: v.nullable(v.picklist(["timber", "metal", "brick"], () => say`must be timber, metal or brick`)),
   stage: stageField,
 });
 
