@@ -1,4 +1,4 @@
-import { EXAMPLES, emptyGarden, type Garden, writeGarden } from "../../src/index.ts";
+import { EXAMPLES, emptyGarden, type Garden, plainText, writeGarden } from "../../src/index.ts";
 import { fileNameOf } from "../sharing/file-name.ts";
 import type { Editor } from "../store/editor.ts";
 import type { Pictures } from "../underlay/pictures.ts";
@@ -67,7 +67,7 @@ export function createGardens(
 
   const open = async (found: StoredGarden): Promise<Outcome> => {
     const read = tryRead(found.text);
-    if (!read.ok) return refused(`${found.name} can’t be opened: ${read.reason}.`);
+    if (!read.ok) return refused(`${plainText(found.name)} can’t be opened: ${read.reason}.`);
     return putOnBoard(await laidOut(shelf, found));
   };
 
@@ -119,7 +119,7 @@ export function createGardens(
       }),
     async openFromFile(file) {
       const failed = (reason: string) =>
-        refused(`${file.name} was not opened: ${reason}. The garden on the board is as it was.`);
+        refused(`${plainText(file.name)} was not opened: ${reason}. The garden on the board is as it was.`);
       if (file.size > LARGEST_FILE) return failed("it is too large to be a garden");
       const read = tryRead(await file.text());
       if (!read.ok) return failed(read.reason);

@@ -36,6 +36,7 @@ export function StrengthField({ underlay, opacity }: Props) {
           aria-valuetext={`${percent} %`}
           onChange={(event) => slide(Number(event.target.value))}
           onPointerUp={keep}
+          onPointerCancel={keep}
           onKeyUp={keep}
           onBlur={keep}
         />

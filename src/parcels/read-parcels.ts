@@ -1,3 +1,4 @@
+import { plainText } from "../garden/plain-text.ts";
 import type { LonLat } from "./tangent-plane.ts";
 
 /** One outline of a file: a plot, a house. */
@@ -177,8 +178,9 @@ function labelOf(properties: Json): string {
   );
   for (const field of LABEL_FIELDS) {
     const value = plain.get(field);
-    const text = typeof value === "number" ? String(value) : typeof value === "string" ? value.trim() : "";
-    if (text !== "") return text.slice(0, LONGEST_LABEL);
+    const text =
+      typeof value === "number" ? String(value) : typeof value === "string" ? plainText(value).trim() : "";
+    if (text !== "") return [...text].slice(0, LONGEST_LABEL).join("");
   }
   return "";
 }

@@ -197,9 +197,26 @@ test("a file that is no picture, or a broken one, is refused in a sentence, and 
     await choose(page, name, type, buffer);
     const notice = page.getByRole("alert").filter({ hasText: words });
     await expect(notice, name).toBeVisible();
-    await page.getByRole("button", { name: "Dismiss the notice about the picture" }).click();
+    await page.getByRole("button", { name: "Got it: dismiss the notice about the picture" }).click();
   }
   expect(await planner.garden()).toEqual(before);
+});
+
+test("a picture that is dropped on the plan lies beneath it", async ({ planner, page }) => {
+  await planner.startNew("metric");
+  const code = (await survey(page, "image/png", SIZES)).toString("base64");
+  await page.locator(".plan-board").evaluate((board, base64) => {
+    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([bytes], "survey.png", { type: "image/png" }));
+    const over = new DragEvent("dragover", { dataTransfer, bubbles: true, cancelable: true });
+    board.dispatchEvent(over);
+    if (!over.defaultPrevented) throw new Error("the plan takes no files");
+    board.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+  }, code);
+  await expect(page.getByRole("button", { name: "Lock the picture beneath the plan" })).toBeVisible();
+  await planner.kept();
+  expect((await planner.garden()).underlay?.pixels).toEqual([...SIZES]);
 });
 
 test("a large photo is scaled down to what is kept, and says nothing of where it was taken", async ({

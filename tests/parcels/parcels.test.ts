@@ -43,6 +43,17 @@ describe("a parcel file", () => {
     expect(parcels[0]!.outline).toHaveLength(4);
   });
 
+  it("is called by nothing that turns the sentence about, and by no half a letter", () => {
+    const [first, second] = read(
+      collection(
+        feature(polygon(box(8, 50)), { name: "12\u202E Heron\nLane" }),
+        feature(polygon(box(8, 50)), { name: `${"x".repeat(59)}\u{1F331}\u{1F331}` }),
+      ),
+    );
+    expect(first?.label).toBe("12 Heron Lane");
+    expect(second?.label).toBe(`${"x".repeat(59)}\u{1F331}`);
+  });
+
   it("may be a bare polygon, a multipolygon or a collection of geometries, with points and lines beside", () => {
     expect(read(polygon(box(8, 50)))).toHaveLength(1);
     expect(read({ type: "MultiPolygon", coordinates: [[box(8, 50)], [box(8.1, 50)]] })).toHaveLength(2);

@@ -18,13 +18,13 @@ describe("a garden in a link", () => {
     ["an empty yard", emptyGarden("us")],
     ["one of everything", fullGarden("metric")],
     ...EXAMPLES.map(({ id, garden }): [string, Garden] => [id, garden]),
-  ])("comes back whole: %s", async (_name, garden) => {
+  ])("comes back whole, but for a picture beneath the plan: %s", async (_name, garden) => {
     const link = await linkTo(garden, PAGE);
     expect(link.startsWith(`${PAGE}#`)).toBe(true);
     expect(holdsGarden(hashOf(link))).toBe(true);
     // Letters, digits, dashes and underscores: nothing that programs break links at.
     expect(hashOf(link)).toMatch(/^#garden=[\w-]+$/);
-    expect(readGardenText(await textInLink(hashOf(link)))).toEqual(garden);
+    expect(readGardenText(await textInLink(hashOf(link)))).toEqual({ ...garden, underlay: null });
   });
 
   it("too large for a link says so, and what to do", async () => {
@@ -44,6 +44,21 @@ describe("a garden in a link", () => {
     const refused = linkTo({ ...emptyGarden("us"), items }, PAGE);
     await expect(refused).rejects.toThrow(ShareLinkError);
     await expect(refused).rejects.toThrow(/too large for a link.*Save it to a file/s);
+  });
+
+  it("leaves out the picture beneath the plan, which has no room in it", async () => {
+    const underlay = {
+      picture: "d".repeat(64),
+      pixels: [640, 480] as const,
+      at: [1000, 2000] as const,
+      turn: 0,
+      mmPerPixel: 5,
+      opacity: 0.5,
+      locked: true,
+      data: null,
+    };
+    const link = await linkTo({ ...emptyGarden("us"), underlay }, PAGE);
+    expect(readGardenText(await textInLink(hashOf(link)))).toEqual(emptyGarden("us"));
   });
 
   it("cut short, changed or empty is refused in one sentence", async () => {
