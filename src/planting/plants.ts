@@ -12,14 +12,14 @@ import type { PlantedPatch, Standing } from "./types.ts";
 /** More plants than this in one planting are counted by their area and not set one by one. */
 const MOST_SET = 20_000;
 
-type Grown = Pick<Bed, "shape" | "wall" | "plantings">;
-
-interface Remembered extends Grown {
+interface Remembered {
   readonly key: string;
+  readonly wall: Bed["wall"];
   readonly patches: readonly PlantedPatch[];
 }
 
-const remembered = new WeakMap<Bed["plantings"], Remembered>();
+/** By the plantings and the shape: copies of a bed share both, until one of them is changed. */
+const remembered = new WeakMap<Bed["plantings"], WeakMap<Bed["shape"], Remembered>>();
 
 /**
  * What grows in a bed, to scale: for each planting, in the order of the list, its ground, rows and plants.
@@ -32,15 +32,19 @@ const remembered = new WeakMap<Bed["plantings"], Remembered>();
  */
 export function plantsOf(bed: Bed, site: FrostSite): readonly PlantedPatch[] {
   const key = frostKey(site);
-  const known = remembered.get(bed.plantings);
-  if (known && known.key === key && known.shape === bed.shape && known.wall === bed.wall)
-    return known.patches;
+  let byShape = remembered.get(bed.plantings);
+  if (!byShape) {
+    byShape = new WeakMap();
+    remembered.set(bed.plantings, byShape);
+  }
+  const known = byShape.get(bed.shape);
+  if (known && known.key === key && known.wall === bed.wall) return known.patches;
   const standings = standingsOf(bed, site);
   const soil = ownSoil(bed);
   const grounds = shareGround(soil, longSide(bed.shape), standings);
   const soilArea = groundArea(soil);
   const patches = standings.map((standing, i) => plantedPatch(bed, standing, grounds[i]!, soilArea));
-  remembered.set(bed.plantings, { key, shape: bed.shape, wall: bed.wall, plantings: bed.plantings, patches });
+  byShape.set(bed.shape, { key, wall: bed.wall, patches });
   return patches;
 }
 

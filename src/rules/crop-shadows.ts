@@ -7,7 +7,7 @@ import { intersection } from "../geometry/clip.ts";
 import { convexHull } from "../geometry/convex.ts";
 import { convexPieces } from "../geometry/convex-pieces.ts";
 import { boundsOf } from "../geometry/ring.ts";
-import type { Point, Ring } from "../geometry/types.ts";
+import type { Box, Point, Ring } from "../geometry/types.ts";
 import { add, placed, scale, turned } from "../geometry/vector.ts";
 import { groundArea } from "../planting/convex-cut.ts";
 import { plantsOf } from "../planting/plants.ts";
@@ -30,12 +30,13 @@ export interface Grown {
   readonly row: Crop;
   /** Its ground on the plan. */
   readonly ground: readonly Ring[];
+  readonly box: Box;
   /** Of its top and of the soil it stands in, above the ground, mm. */
   readonly top: number;
   readonly soil: number;
 }
 
-/** A low planting that a taller one shades. */
+/** A low planting that wants full sun and that a taller one shades. */
 export interface CropShadow {
   readonly tall: Grown;
   readonly low: Grown;
@@ -44,19 +45,37 @@ export interface CropShadow {
 }
 
 /**
- * How plantings shade one another by their own height, at noon of the equinoxes: then the sun stands as far below the zenith
+ * How plantings shade those that want full sun by their own height, at noon of the equinoxes: then the sun stands as far below the zenith
  * as the place lies from the equator, and the shadow of so much height is its tangent, towards the pole. What climbs a trellis
  * is left to the sun hours where it shades another bed, for they reckon with the trellis.
  */
 export function cropShadows(beds: readonly Bed[], site: Site): readonly CropShadow[] {
   const to = shadowOfOne(site);
   if (to[0] === 0 && to[1] === 0) return [];
-  const grown = new Map(beds.map((bed) => [bed, grownIn(bed, site)]));
-  return beds.flatMap((bed) =>
-    beds
-      .filter((other) => bed === other || reaches(bed, other, to, grown.get(bed) ?? []))
-      .flatMap((other) => shadowsOn(grown.get(bed) ?? [], grown.get(other) ?? [], to)),
-  );
+  return beds.flatMap((bed) => beds.flatMap((other) => shadowsBetween(bed, other, site, to)));
+}
+
+interface Between {
+  readonly site: Site;
+  readonly shadows: readonly CropShadow[];
+}
+
+const between = new WeakMap<Bed, WeakMap<Bed, Between>>();
+
+/** Shadows of what grows in one bed on what grows in another or the same; remembered by the two. */
+function shadowsBetween(bed: Bed, other: Bed, site: Site, to: Point): readonly CropShadow[] {
+  let ofBed = between.get(bed);
+  if (!ofBed) {
+    ofBed = new WeakMap();
+    between.set(bed, ofBed);
+  }
+  const before = ofBed.get(other);
+  if (before?.site === site) return before.shadows;
+  const grown = grownIn(bed, site);
+  const shadows =
+    bed === other || reaches(bed, other, to, grown) ? shadowsOn(grown, grownIn(other, site), to) : [];
+  ofBed.set(other, { site, shadows });
+  return shadows;
 }
 
 /** The shadow that a millimetre of height throws at noon of the equinoxes, on the plan. */
@@ -76,7 +95,9 @@ function grownIn(bed: Bed, site: Site): readonly Grown[] {
     const row = cropById(patch.crop);
     if (!row || patch.count === 0) return [];
     const ground = patch.ground.map((ring) => ring.map((point) => placed(point, bed.at, bed.turn)));
-    return [{ bed, patch, row, ground, top: soil + standsTall(row, bed), soil }];
+    return [
+      { bed, patch, row, ground, box: boundsOf(ground.flat()), top: soil + standsTall(row, bed), soil },
+    ];
   });
   remembered.set(bed, { site, grown });
   return grown;
@@ -96,7 +117,10 @@ function reaches(bed: Bed, other: Bed, to: Point, grown: readonly Grown[]): bool
 const shadowsOn = (talls: readonly Grown[], lows: readonly Grown[], to: Point): CropShadow[] =>
   talls.flatMap((tall) =>
     lows
-      .filter((low) => low.top + TALLER <= tall.top && standTogether(tall.patch, low.patch))
+      .filter(
+        (low) =>
+          low.row.sun === "full" && low.top + TALLER <= tall.top && standTogether(tall.patch, low.patch),
+      )
       .filter((low) => low.bed === tall.bed || tall.bed.trellis === null || !climbs(tall.row))
       .flatMap((low) => {
         const share = shadedShare(tall, low, scale(to, tall.top - low.top));
@@ -112,8 +136,16 @@ function standTogether({ standing: a }: PlantedPatch, { standing: b }: PlantedPa
 
 /** The ground swept from the tall crop to the end of its shadow, laid over that of the low one. */
 function shadedShare(tall: Grown, low: Grown, by: Point): number {
+  if (!meet(tall.box, low.box, by)) return 0;
   const swept = convexPieces(tall.ground).map((piece) =>
     convexHull([...piece, ...piece.map((point) => add(point, by))]),
   );
   return groundArea(intersection(swept, low.ground)) / groundArea(low.ground);
 }
+
+/** Whether a box swept along a shadow meets another. */
+const meet = (a: Box, b: Box, [x, y]: Point): boolean =>
+  a.minX + Math.min(0, x) < b.maxX &&
+  a.maxX + Math.max(0, x) > b.minX &&
+  a.minY + Math.min(0, y) < b.maxY &&
+  a.maxY + Math.max(0, y) > b.minY;

@@ -64,7 +64,7 @@ function worstOf(shadows: readonly CropShadow[]): readonly CropShadow[] {
   for (const shadow of shadows) {
     const { tall, low, share } = shadow;
     const key = `${low.bed.id} ${tall.bed.id}`;
-    if (low.row.sun !== "full" || share <= MOST_SHADED || share <= (worst.get(key)?.share ?? 0)) continue;
+    if (share <= MOST_SHADED || share <= (worst.get(key)?.share ?? 0)) continue;
     worst.set(key, shadow);
   }
   return [...worst.values()];
