@@ -1,7 +1,7 @@
 import type { Shape } from "../geometry/shape.ts";
 import type { Point } from "../geometry/types.ts";
 import { FOOT, INCH, type Units } from "../units/length.ts";
-import { word, word } from "../words/say.ts";
+import { word } from "../words/say.ts";
 import { type ItemId, itemId } from "./fields.ts";
 import type { Garden } from "./garden.ts";
 import type { Item, ItemOf, Kind } from "./item.ts";
