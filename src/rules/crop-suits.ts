@@ -1,12 +1,14 @@
 import { type Crop, cropById } from "../crops/crop-table.ts";
+import type { ItemId } from "../garden/fields.ts";
 import { frameOf } from "../garden/frame.ts";
 import type { Garden } from "../garden/garden.ts";
-import { groundsUnder } from "../garden/ground-under.ts";
+import { type GroundUnder, groundsUnder } from "../garden/ground-under.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
-import { limitsOf } from "../garden/limits.ts";
+import { type Limits, limitsOf } from "../garden/limits.ts";
 import type { Planting } from "../garden/plantings.ts";
 import { plantsOf } from "../planting/plants.ts";
 import { bedsInSun } from "../sun/beds-in-sun.ts";
+import type { BedSun } from "../sun/sun-map.ts";
 import { SAME_LENGTH } from "../units/length.ts";
 import { belowBed } from "./below-bed.ts";
 import { SAME_HOURS, sunAskedBy } from "./crop-sun.ts";
@@ -15,15 +17,32 @@ import { stoppedByMesh } from "./long-roots.ts";
 import { followsItsFamily } from "./rotation.ts";
 import { inSeason } from "./season-fit.ts";
 
+interface Circumstances {
+  readonly limits: Limits;
+  readonly grounds: ReadonlyMap<ItemId, readonly GroundUnder[]>;
+  readonly sun: ReadonlyMap<ItemId, BedSun>;
+}
+
+const known = new WeakMap<Garden, Circumstances>();
+
+function circumstancesOf(garden: Garden): Circumstances {
+  let found = known.get(garden);
+  if (!found) {
+    found = { limits: limitsOf(garden), grounds: groundsUnder(garden), sun: bedsInSun(garden) };
+    known.set(garden, found);
+  }
+  return found;
+}
+
 /**
  * Whether a crop would do in a bed as it stands: soil deep enough over what is below it, no mesh in the way of a long root,
  * sun enough, held up, and no kin there last year. Asked where ways out are looked for, never while something is dragged:
  * it works out the sun.
  */
 export function suits(crop: Crop, bed: Bed, garden: Garden): boolean {
-  const limits = limitsOf(garden);
-  const below = belowBed(bed, groundsUnder(garden).get(bed.id) ?? [], limits);
-  const hours = bedsInSun(garden).get(bed.id)?.hours ?? Infinity;
+  const { limits, grounds, sun } = circumstancesOf(garden);
+  const below = belowBed(bed, grounds.get(bed.id) ?? [], limits);
+  const hours = sun.get(bed.id)?.hours ?? Infinity;
   return (
     frameOf(bed).soilDepth >= below.asks(crop) - SAME_LENGTH &&
     !stoppedByMesh(crop, bed) &&
