@@ -189,6 +189,7 @@ export type {
 export { compareWalls, type WallChoice } from "./takeoff/wall-choices.ts";
 export { costAYear, type Renewal, type YearCost } from "./takeoff/year-cost.ts";
 export {
+  figure,
   formatArea,
   formatBulk,
   formatHours,
@@ -211,7 +212,7 @@ export {
   LITRES_PER_GALLON,
 } from "./units/water-measures.ts";
 export { type BedWater, bedNeed, type MonthNeed, type WateredCrop } from "./water/bed-need.ts";
-export { dayOfYear } from "./water/calendar.ts";
+export { dayOfYear, MONTH_DAYS } from "./water/calendar.ts";
 export {
   type Climate,
   type Guessed,

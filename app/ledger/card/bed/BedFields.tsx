@@ -1,5 +1,5 @@
 import { memo } from "react";
-import { cropIdsOf, INCH, type ItemOf, plantsOf, type Site, type Units } from "../../../../src/index.ts";
+import { cropIdsOf, INCH, type ItemOf, plantsOf, type Site, say, type Units } from "../../../../src/index.ts";
 import { useMarks } from "../../../plan/hands/marks.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
@@ -12,6 +12,7 @@ import { CropsField } from "./CropsField.tsx";
 import { BottomFields, FillFields, MulchFields } from "./FillFields.tsx";
 import { StandingFields, standingGist } from "./StandingFields.tsx";
 import { WallFields } from "./WallFields.tsx";
+import { deliveryWord, WaterFields } from "./WaterFields.tsx";
 
 type Bed = ItemOf<"bed">;
 
@@ -67,6 +68,9 @@ function BedFieldsInner({ bed }: { readonly bed: Bed }) {
           usual={USUAL_LEGS}
           onCommit={(legs) => setItem(bed, "legs", { legs })}
         />
+      </CardSection>
+      <CardSection title={say`Water`} gist={deliveryWord(bed.watering)}>
+        <WaterFields bed={bed} units={units} />
       </CardSection>
       <CardSection title="What follows" open>
         <BedFacts bed={bed} units={units} />

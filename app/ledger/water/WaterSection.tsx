@@ -1,0 +1,76 @@
+import { useMemo } from "react";
+import { bedWaterYears, MONTH_NAMES, say, told } from "../../../src/index.ts";
+import { openDialog } from "../../dialogs/open-dialog.ts";
+import { useFindings } from "../../live/findings.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { ChoiceField } from "../fields/ChoiceField.tsx";
+import { BedWaterEntry } from "./BedWaterEntry.tsx";
+import { setWaterMonth, useWaterMonth } from "./water-month.ts";
+import { bothMeasures } from "./water-words.ts";
+import { ZonesTable } from "./ZonesTable.tsx";
+import "./water.css";
+
+/** The week's water of every bed in a month, and how the drip lines run. */
+export function WaterSection() {
+  const garden = useEditor((s) => s.garden);
+  const plan = useFindings((s) => s.drip);
+  const month = useWaterMonth((s) => s.month);
+  const years = useMemo(() => bedWaterYears(garden), [garden]);
+  const beds = garden.items.filter((item) => item.kind === "bed");
+  if (beds.length === 0) {
+    return (
+      <p className="leaf-text">{say`No bed is drawn yet. Drag one out of the barrow, and its water is told here.`}</p>
+    );
+  }
+  const total = years.reduce((sum, { litresAWeek }) => sum + litresAWeek[month]!, 0);
+  const whole = Math.max(...years.flatMap(({ litresAWeek }) => litresAWeek));
+  return (
+    <div className="water">
+      <div className="water-head">
+        <ChoiceField
+          label={say`Month`}
+          value={String(month)}
+          choices={MONTH_NAMES.map((name, i) => ({ value: String(i), label: told(name) }))}
+          onCommit={(chosen) => setWaterMonth(Number(chosen))}
+        />
+        <p>
+          <strong>{say`${bothMeasures(total, garden.units)} a week`}</strong>
+          <span>{methodWords(years[0]?.method ?? "rule-of-thumb", garden.climate?.station ?? "")}</span>
+        </p>
+        <p>
+          <button type="button" className="button small" onClick={() => openDialog("climate")}>
+            {garden.climate ? say`Look at the climate` : say`Give the climate`}
+          </button>
+        </p>
+      </div>
+      <ul className="water-beds">
+        {beds.map((bed, i) => (
+          <BedWaterEntry
+            key={bed.id}
+            bed={bed}
+            year={years[i]!}
+            month={month}
+            whole={whole}
+            units={garden.units}
+          />
+        ))}
+      </ul>
+      <section className="leaf-text" aria-label={say`Drip lines`}>
+        <h3>{say`Drip lines`}</h3>
+        {plan && plan.beds.length > 0 ? (
+          <ZonesTable plan={plan} garden={garden} month={month} />
+        ) : (
+          <p>{say`No bed is watered by drip. Choose it in a bed's card, under Water.`}</p>
+        )}
+      </section>
+    </div>
+  );
+}
+
+function methodWords(method: string, station: string): string {
+  if (method === "rule-of-thumb") {
+    return say`Rule of thumb: about an inch a week, rain counted, the same in every place and month.`;
+  }
+  const by = method === "hargreaves" ? "Hargreaves" : "Penman-Monteith";
+  return station === "" ? say`By ${by}, a mean year.` : say`By ${by} from ${station}, a mean year.`;
+}
