@@ -160,25 +160,32 @@ function innerPoint(ring: Ring): Point {
   return ring[0] ?? [0, 0];
 }
 
-// Every corner against every side, but for corners that the other's box alone puts farther off than the best so far.
-// The innermost loop of a drag: bare numbers, squared until the end.
+// Every corner against every side, but for corners that the other's box alone puts farther off than the best so far: the
+// corner nearest to the box goes first, and leaves few others. The innermost loop of a drag: bare numbers, squared until
+// the end.
 function closestCorner(corners: Ring, sides: Ring, best: number): Clearance {
   if (corners.length === 0 || sides.length === 0) {
     throw new RangeError("a gap needs at least one point on each side");
   }
   const known = knownAbout(sides);
-  const { minX, minY, maxX, maxY } = known.box;
-  known.flat ??= flattened(sides);
-  const { coordinates, runs } = known.flat;
+  const first = nearestToBox(corners, known.box);
   let least = best * best;
   let [bestCorner, bestSide] = [-1, -1];
-  for (let i = 0; i < corners.length; i++) {
+  for (let k = 0; k < corners.length; k++) {
+    const i = k === 0 ? first : k <= first ? k - 1 : k;
     const corner = corners[i]!;
     const px = corner[0];
     const py = corner[1];
-    const offX = px < minX ? minX - px : px > maxX ? px - maxX : 0;
-    const offY = py < minY ? minY - py : py > maxY ? py - maxY : 0;
-    if (offX * offX + offY * offY >= least) continue;
+    if (offBox(px, py, known.box) >= least) continue;
+    // A ring that has just moved is not worth the laying out for the one corner that most need.
+    if (!known.flat && k === 0) {
+      const side = nearestSide(px, py, sides);
+      const square = toSide(px, py, sides, side);
+      if (square < least) [least, bestCorner, bestSide] = [square, i, side];
+      continue;
+    }
+    known.flat ??= flattened(sides);
+    const { coordinates, runs } = known.flat;
     for (let j = 0; j < sides.length; j++) {
       const ex = px - coordinates[2 * j]!;
       const ey = py - coordinates[2 * j + 1]!;
@@ -201,6 +208,48 @@ function closestCorner(corners: Ring, sides: Ring, best: number): Clearance {
   if (!from) return { width: Infinity, from: corners[0]!, to: sides[0]! };
   const to = nearestOnSegment(from, sides[bestSide]!, sides[(bestSide + 1) % sides.length]!);
   return { width: Math.hypot(to[0] - from[0], to[1] - from[1]), from, to };
+}
+
+/** Distance from a point to a box, squared. */
+function offBox(x: number, y: number, { minX, minY, maxX, maxY }: Box): number {
+  const offX = x < minX ? minX - x : x > maxX ? x - maxX : 0;
+  const offY = y < minY ? minY - y : y > maxY ? y - maxY : 0;
+  return offX * offX + offY * offY;
+}
+
+function nearestToBox(corners: Ring, box: Box): number {
+  let [nearest, least] = [0, Infinity];
+  for (let i = 0; i < corners.length; i++) {
+    const corner = corners[i]!;
+    const off = offBox(corner[0], corner[1], box);
+    if (off < least) [nearest, least] = [i, off];
+  }
+  return nearest;
+}
+
+function nearestSide(px: number, py: number, ring: Ring): number {
+  let [nearest, least] = [0, Infinity];
+  for (let i = 0; i < ring.length; i++) {
+    const square = toSide(px, py, ring, i);
+    if (square < least) [nearest, least] = [i, square];
+  }
+  return nearest;
+}
+
+/** Distance from a point to a side of a ring, squared. */
+function toSide(px: number, py: number, ring: Ring, side: number): number {
+  const corner = ring[side]!;
+  const next = ring[side + 1 === ring.length ? 0 : side + 1]!;
+  const ex = px - corner[0];
+  const ey = py - corner[1];
+  const dx = next[0] - corner[0];
+  const dy = next[1] - corner[1];
+  const along = ex * dx + ey * dy;
+  const square = dx * dx + dy * dy;
+  const t = along <= 0 ? 0 : along >= square ? 1 : along / square;
+  const fx = ex - t * dx;
+  const fy = ey - t * dy;
+  return fx * fx + fy * fy;
 }
 
 /** A ring's corners, and for each side its run in x and y and 1 over its length squared (0 for a corner drawn twice). */

@@ -33,7 +33,11 @@ export function perimeter(ring: Ring): number {
 export function boundsOf(points: Ring): Box {
   if (points.length === 0) throw new RangeError("bounds need at least one point");
   let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
+  // By index: taking points apart as pairs is half the time of a gap.
+  for (let i = 0; i < points.length; i++) {
+    const point = points[i]!;
+    const x = point[0];
+    const y = point[1];
     if (x < minX) minX = x;
     if (y < minY) minY = y;
     if (x > maxX) maxX = x;
