@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { costOf, type WayOut } from "../../../src/index.ts";
+import type { WayOut } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 
 /**
@@ -13,7 +13,15 @@ export function useWayOutCost(way: WayOut): number | null {
 
   useEffect(() => {
     if (!resting) return;
-    return inSpareTime(() => setCost(costOf(garden, way.ops)));
+    let wanted = true;
+    const callOff = inSpareTime(async () => {
+      const { costOf } = await import("./reckon-cost.ts");
+      if (wanted) setCost(costOf(garden, way.ops));
+    });
+    return () => {
+      wanted = false;
+      callOff();
+    };
   }, [garden, way, resting]);
 
   return cost === null || Math.abs(cost) < LEAST ? null : cost;
@@ -25,7 +33,7 @@ const LEAST = 0.005;
 const LATER = 60;
 
 /** One piece of work when nothing else is to do; the answer calls it off. */
-function inSpareTime(work: () => void): () => void {
+function inSpareTime(work: () => unknown): () => void {
   if (typeof requestIdleCallback !== "function") {
     const timer = setTimeout(work, LATER);
     return () => clearTimeout(timer);
