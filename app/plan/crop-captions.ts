@@ -70,10 +70,8 @@ export function cropCaptions(
   }
   if (labels.length > 0 || patches.length === 0) return labels;
   const crops = [...new Set(patches.map(({ crop }) => crop))];
-  const words = cropsInShort(crops);
-  const lines = [words, `${crops.length} ${crops.length === 1 ? "crop" : "crops"}`].map((text) => [
-    { text: capital(text), letters: NOTE },
-  ]);
+  const count = crops.length > 1 ? [`${crops.length} crops`] : [];
+  const lines = [cropsInShort(crops), ...count].map((text) => [{ text: capital(text), letters: NOTE }]);
   put(fitted(bed, labelRooms(bed.shape), lines, view, written, measure));
   return labels;
 }
