@@ -3,6 +3,7 @@ import type { Item } from "../garden/item.ts";
 import type { Path } from "../garden/kinds/path.ts";
 import { computed, practice, published } from "../garden/source.ts";
 import { formatArea, formatBulk } from "../units/format-figure.ts";
+import { say } from "../words/say.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { type BulkPurchase, cheapestPurchase, type Need } from "./bulk-purchase.ts";
 import { SETTLING_SOURCE } from "./fill-volumes.ts";
@@ -64,7 +65,7 @@ function gather(material: Material, group: readonly Use[], settings: Settings): 
   const good = material.bulk;
   if (!good) return { purchases: [], offered: [] };
   const quantity = Math.ceil((litresOf({ material, group }) / good.litres) * 10 - 0.01) / 10;
-  const how = `${howUsed(group, settings)}; not delivered`;
+  const how = say`${howUsed(group, settings)}; not delivered`;
   const purchase: Purchase = { ...describing(group), good, quantity, how, source: GATHERED };
   return { purchases: [purchase], offered: [good] };
 }
@@ -170,7 +171,7 @@ function buyDelivery(
     part: "delivery",
     good: DELIVERY[units].fee,
     quantity: plan.loads,
-    how: `${counted(plan.loads, "load")}: ${volumes.join(", ")}; cheaper than bags alone`,
+    how: say`${counted(plan.loads, "load")}: ${volumes.join(", ")}; cheaper than bags alone`,
     source: DELIVERED[units],
   };
   return { purchases: [purchase], offered };
@@ -191,7 +192,7 @@ export function buyPaving(paths: readonly Path[], items: readonly Item[], { unit
     part: "paths",
     good,
     quantity: Math.ceil(area / unit - 1e-3),
-    how: `${counted(paved.length, "paved path")}, ${formatArea(area, units)} free of beds`,
+    how: say`${counted(paved.length, say`paved path`)}, ${formatArea(area, units)} free of beds`,
     source: PAVED,
     shares: new Map(),
     filling: 0,

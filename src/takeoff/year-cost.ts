@@ -1,8 +1,7 @@
 import type { Garden } from "../garden/garden.ts";
-import { published, type Source } from "../garden/source.ts";
+import type { Source } from "../garden/source.ts";
 import { formatArea, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
-import { INCH } from "../units/length.ts";
 import { asNew } from "./as-new.ts";
 import { bedQuantities } from "./bed-quantities.ts";
 import { costOfLoose } from "./buy-loose.ts";
@@ -17,10 +16,13 @@ import { settingsOf } from "./settings.ts";
 import { buildingIn } from "./stages.ts";
 import { takeoff } from "./takeoff.ts";
 import { timberById } from "./timbers.ts";
+import { TOP_UPS, topUpDepth } from "./top-ups.ts";
 import type { Takeoff } from "./types.ts";
 
 /** Something that has to be bought again and again. Years; money in the garden's currency. */
 export interface Renewal {
+  /** "mesh", "timber:larch", "mulch straw", "top-up": the same for the same thing. */
+  readonly id: string;
   readonly what: string;
   /** Of one time. */
   readonly cost: number;
@@ -46,14 +48,13 @@ export interface YearCost {
 
 /** Begins the id of a wall of boards; the timber's own id follows. */
 const TIMBER = "timber:";
-const TOP_UP = 1 * INCH;
-const TOP_UP_SOURCE = published(
-  "University of Minnesota Extension (2023): about an inch of compost a year or less; 2 to 3 in is a habit that overfeeds",
-);
+/** The id of the row of what beds are topped up with. */
+export const TOP_UP = "top-up";
 
 /**
  * What the garden costs a year over the horizon of its prices: all that is bought now, walls, mesh, liners, edging,
- * mulch and surfacing each time their life is over, and an inch of compost each year after the first.
+ * mulch and surfacing each time their life is over, and the compost that beds are topped up with, by the habit or
+ * the advice as the garden says, each year after the first.
  * @param whole the garden's takeoff where it is known, perhaps with proven cut plans: the same first cost is then told
  */
 export function costAYear(garden: Garden, whole: Pick<Takeoff, "total"> = takeoff(garden)): YearCost {
@@ -132,6 +133,7 @@ function renewalOf(id: string, what: string, cost: number, now: number, horizon:
   const [shortest, longest] = years;
   const lasts = shortest === longest ? `${shortest}` : `${shortest} to ${longest}`;
   return {
+    id,
     what,
     cost: cents(cost),
     life: years,
@@ -155,28 +157,34 @@ function looseRenewals(garden: Garden): Renewal[] {
     const litres = total(group, (use: Use) => use.litres);
     const cost = costOfLoose([{ material, litres }], garden.prices, settings);
     const row = renewalOf(material, "", cost.money, cost.money, garden.prices.horizon);
+    const id = `${part} ${material}`;
     const what = `${cost.label} ${part === "mulch" ? "mulch" : "on paths"}`;
-    return { ...row, what, how: `${formatVolume(litres, garden.units)}; ${row.how}` };
+    return { ...row, id, what, how: `${formatVolume(litres, garden.units)}; ${row.how}` };
   });
 }
 
 function topUp(garden: Garden): Renewal[] {
   const settings = settingsOf(garden);
   const { horizon } = garden.prices;
+  const { upkeep, units } = garden;
+  const depth = topUpDepth(upkeep);
   const area = total(buildingIn(garden, "all").beds, (bed) => bedQuantities(bed, settings).soilAreaMm2);
-  const litres = litresOver(area, TOP_UP);
+  const litres = litresOver(area, depth);
   if (litres <= 0) return [];
   const { money } = costOfLoose([{ material: "compost", litres }], garden.prices, settings);
+  const aYear = money * upkeep.topUpsAYear;
   const times = horizon - 1;
+  const often = upkeep.topUpsAYear === 2 ? "twice each year" : "each year";
   return [
     {
+      id: TOP_UP,
       what: "Compost to top up",
-      cost: cents(money),
+      cost: cents(aYear),
       life: [1, 1],
       times,
-      perYear: cents((money * times) / horizon),
-      how: `${formatShort(TOP_UP, garden.units)} on ${formatArea(area, garden.units)} of soil, ${formatVolume(litres, garden.units)}, each year after the first`,
-      source: TOP_UP_SOURCE,
+      perYear: cents((aYear * times) / horizon),
+      how: `${formatShort(depth, units)} on ${formatArea(area, units)} of soil, ${formatVolume(litres, units)}, ${often} after the first`,
+      source: TOP_UPS[upkeep.topUp].source,
     },
   ];
 }

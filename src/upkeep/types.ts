@@ -16,6 +16,12 @@ export const TASK_KINDS = [
 
 export type TaskKind = (typeof TASK_KINDS)[number];
 
+/**
+ * What the days of a task follow from: frosts that were typed, the frosts usual in the hemisphere and its kind of winter, a
+ * day that was typed, or the months of the calendar.
+ */
+export type DayBy = "frosts" | "usual" | "typed" | "months";
+
 /** Something the year asks, with this garden's own quantities. */
 export interface Task {
   /** Stable between two reckonings of the same garden: calendars renew by it. */
@@ -23,10 +29,13 @@ export interface Task {
   readonly kind: TaskKind;
   readonly title: string;
   readonly detail: string;
-  /** First day and how many days there are for it; days of a year of 365, day 1 being 1 January. */
+  /** First day and how many days there are for it; days of a year of 365, day 1 being 1 January. May run over new year. */
   readonly from: number;
   readonly days: number;
-  /** Years after the first in which it comes up; null for every year. */
+  readonly dayBy: DayBy;
+  /** Years after the first before it comes up: 0 from the year in which the beds are built. */
+  readonly since: number;
+  /** Years after the first in which it comes up, in order; null for every year from `since` on. */
   readonly years: readonly number[] | null;
   readonly bedIds: readonly ItemId[];
   /** What it takes, in words with the garden's units: "0.4 yd³ of compost". Empty where nothing is taken. */
@@ -36,3 +45,7 @@ export interface Task {
   readonly cautions: readonly string[];
   readonly source: Source;
 }
+
+/** Whether a task comes up so many years after the first. */
+export const comesUpIn = ({ since, years }: Pick<Task, "since" | "years">, year: number): boolean =>
+  years === null ? year >= since : years.includes(year);

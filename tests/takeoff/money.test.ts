@@ -6,6 +6,7 @@ import {
   costAYear,
   costOf,
   emptyGarden,
+  type Garden,
   INCH,
   type Item,
   itemId,
@@ -189,11 +190,18 @@ describe("cost a year", () => {
     expect(walls?.perYear).toBeCloseTo((walls?.cost ?? 0) / 10, 2);
   });
 
-  it("tops up with an inch of compost each year after the first", () => {
-    const topUp = costAYear(gardenOf(bed("a", fourByEight))).rows.at(-1);
+  it("tops up each year after the first, by the advice or the habit as the garden says", () => {
+    const plain = gardenOf(bed("a", fourByEight));
+    const topUp = (upkeep: Partial<Garden["upkeep"]>) =>
+      costAYear({ ...plain, upkeep: { ...plain.upkeep, ...upkeep } }).rows.at(-1);
     // VL-14: an inch on 45 x 93 in is 2.42 ft³; two bags of 1 ft³ and more.
-    expect(topUp).toMatchObject({ what: "Compost to top up", times: 9 });
-    expect(topUp?.how).toContain("2.42 ft³");
+    expect(topUp({ topUp: "advice" })).toMatchObject({ what: "Compost to top up", times: 9 });
+    expect(topUp({ topUp: "advice" })?.how).toContain("2.42 ft³");
+    // The habit of 2 to 3 in by its middle: 2.5 x 2.42 ft³.
+    expect(topUp({ topUp: "habit" })?.how).toContain("6.05 ft³, each year");
+    const twice = topUp({ topUp: "habit", topUpsAYear: 2 });
+    expect(twice?.how).toContain("6.05 ft³, twice each year");
+    expect(twice?.cost).toBeCloseTo(2 * (topUp({ topUp: "habit" })?.cost ?? 0), 2);
   });
 
   it("takes any timber, with a life it says is assumed", () => {

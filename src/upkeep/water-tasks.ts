@@ -1,0 +1,162 @@
+import type { ItemId } from "../garden/fields.ts";
+import { practice, published, type Source } from "../garden/source.ts";
+import { bedWaterYears } from "../irrigation/bed-water-year.ts";
+import { dripPlan } from "../irrigation/drip-plan.ts";
+import type { BedWaterYear, DripZone } from "../irrigation/types.ts";
+import { meetInTime, roundTheYear } from "../planting/year-day.ts";
+import { counted, total } from "../takeoff/purchase.ts";
+import { formatWater } from "../units/water-measures.ts";
+import { dayOfYear, daysIn, MONTHS } from "../water/calendar.ts";
+import { WEEKLY_RULE } from "../water/weekly-rule.ts";
+import type { Task } from "./types.ts";
+import { capitalised, listed } from "./words.ts";
+import { idsOf, type YearContext } from "./year-context.ts";
+import { aboutFirstFrost, aboutLastFrost } from "./year-frame.ts";
+
+const CALCULATED: Source = published(
+  "FAO Irrigation and Drainage Paper 56, from the climate kept under Site",
+);
+const DRIP_CARE = practice("drip lines are flushed and checked in spring and emptied before frost");
+
+/** How much and how long to water month by month, and what pipes ask in spring and before frost. */
+export function waterTasks(context: YearContext): Task[] {
+  const years = bedWaterYears(context.garden);
+  const zones = dripPlan(context.garden).zones;
+  return [...MONTHS.flatMap((month) => monthTask(month, years, zones, context)), ...dripCare(context)];
+}
+
+function monthTask(
+  month: number,
+  years: readonly BedWaterYear[],
+  zones: readonly DripZone[],
+  context: YearContext,
+): Task[] {
+  const { units } = context;
+  const asks = years.filter((year) => asksIn(month, year, context));
+  if (asks.length === 0) return [];
+  const asking = new Set(asks.map(({ bedId }) => bedId));
+  const running = zones.flatMap((zone, i) => {
+    const minutes = Math.round(zone.minutesAWeek[month] ?? 0);
+    const runs = minutes > 0 && zone.bedIds.some((id) => asking.has(id));
+    return runs ? [`${zoneName(zone, i, zones, context)}: ${minutesWords(minutes)} a week`] : [];
+  });
+  const onZones = new Set<ItemId>(zones.flatMap(({ bedIds }) => bedIds));
+  const byHand = asks.filter(({ bedId }) => !onZones.has(bedId));
+  const litres = total(byHand, ({ litresAWeek }) => litresAWeek[month] ?? 0);
+  const beds = context.beds.filter(({ id }) => asking.has(id));
+  const byRule = asks.every(({ method }) => method === "rule-of-thumb");
+  const rain = byRule ? "about an inch a week, less the rain that falls" : "rain of a mean year is taken off";
+  const drips = running.length > 0;
+  return [
+    {
+      id: `water-${String(month + 1).padStart(2, "0")}`,
+      kind: "water",
+      title: drips ? "Set the drip timer, and water" : "Water the beds",
+      detail: `${capitalised(context.named(beds))}: ${rain}. ${drips ? runsWords(zones, month) : "Seldom and deep: a good soaking two or three times a week."}`,
+      from: dayOfYear(month, 1),
+      days: daysIn(month),
+      dayBy: "months",
+      since: 0,
+      years: null,
+      bedIds: idsOf(beds),
+      quantities: [
+        ...running,
+        ...(litres > 0
+          ? [
+              `${formatWater(litres, units)} a week ${drips ? `for ${counted(byHand.length, "bed")} without drip` : "in all"}`,
+            ]
+          : []),
+      ],
+      tools: drips ? ["timer"] : ["hose or can"],
+      why: "Steady moisture at the roots: too little stunts, too much washes food out of the bed.",
+      cautions: [
+        "Feel the soil a finger deep before you water: this is a mean, not this week’s weather.",
+        ...(drips ? [] : ["The hose tap needs its backflow device."]),
+      ],
+      source: byRule ? WEEKLY_RULE.sources[0]! : CALCULATED,
+    },
+  ];
+}
+
+/**
+ * Whether a bed is watered in a month. The rule of thumb is for growing weather: in the months of frost nothing is watered
+ * by it, and where winters freeze nothing is watered at all, for the pipes are empty.
+ */
+function asksIn(month: number, { litresAWeek, method }: BedWaterYear, { frame }: YearContext): boolean {
+  if (!((litresAWeek[month] ?? 0) > 0)) return false;
+  const always = !frame.freezes || (method !== "rule-of-thumb" && frame.winter === "mild");
+  return (
+    always ||
+    meetInTime(
+      { from: dayOfYear(month, 1), days: daysIn(month) },
+      { from: roundTheYear(frame.last - BEFORE_LAST_FROST), days: frame.freeDays + BEFORE_LAST_FROST },
+    )
+  );
+}
+
+/** The first crops stand in the open so long before the last frost, days. */
+const BEFORE_LAST_FROST = 14;
+
+const minutesWords = (minutes: number): string =>
+  minutes < 120 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+
+function zoneName(
+  { bedIds }: DripZone,
+  index: number,
+  zones: readonly DripZone[],
+  { beds, named }: YearContext,
+): string {
+  const watered = named(beds.filter(({ id }) => bedIds.includes(id)));
+  return zones.length === 1 ? `Drip on ${watered}` : `Zone ${index + 1}, ${watered}`;
+}
+
+/** How often each zone runs, where that is known. */
+function runsWords(zones: readonly DripZone[], month: number): string {
+  const runs = zones.flatMap(({ months }, i) => {
+    const run = months?.[month];
+    return run && run.aWeek > 0
+      ? [
+          `${zones.length > 1 ? `zone ${i + 1} ` : ""}${counted(run.aWeek, "run")} a week of ${Math.round(run.minutesEach)} min`,
+        ]
+      : [];
+  });
+  return runs.length > 0 ? `${capitalised(listed(runs))}.` : "Two or three runs a week.";
+}
+
+function dripCare(context: YearContext): Task[] {
+  const { beds, frame } = context;
+  const watered = beds.filter(({ watering }) => watering.by === "drip");
+  if (watered.length === 0) return [];
+  const common = { kind: "water" as const, years: null, bedIds: idsOf(watered), quantities: [] };
+  const spring: Task = {
+    ...common,
+    id: "drip-spring",
+    title: "Flush and check the drip lines",
+    detail: `Open the ends of the lines on ${context.named(watered)}, run until the water is clear, close them, clean the filter, and look for emitters that drip too much or not at all.`,
+    ...aboutLastFrost(frame, -14, 14),
+    since: 1,
+    tools: ["spare emitters and couplings", "punch"],
+    why: "A blocked emitter shows only when the plant beside it has wilted.",
+    cautions: ["See that the backflow device stands before anything else at the tap."],
+    source: DRIP_CARE,
+  };
+  if (!frame.freezes) return [spring];
+  const hard = frame.winter === "freezing";
+  const autumn: Task = {
+    ...common,
+    id: "drip-winter",
+    title: hard ? "Blow out the drip lines before frost" : "Drain the drip lines before frost",
+    detail: hard
+      ? `Shut the water off, open the ends on ${context.named(watered)}, blow the lines out with air at low pressure, and bring timer, filter, regulator and backflow device indoors.`
+      : `Shut the water off, open the ends on ${context.named(watered)} and let them drain; bring the timer indoors.`,
+    ...aboutFirstFrost(frame, -14, 14),
+    since: 0,
+    tools: hard ? ["compressor with a regulator", "box for the fittings"] : ["box for the timer"],
+    why: "Water that freezes in pipe and fittings bursts them.",
+    cautions: hard
+      ? ["Keep the air below the pressure the lines are rated for, and wear eye protection."]
+      : [],
+    source: DRIP_CARE,
+  };
+  return [spring, autumn];
+}

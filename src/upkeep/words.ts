@@ -1,0 +1,65 @@
+import type { Bed } from "../garden/kinds/bed.ts";
+import { nameOf } from "../garden/name-of.ts";
+import { monthDayOf } from "../planting/year-day.ts";
+import { figure } from "../units/format-figure.ts";
+import { formatShort } from "../units/format-length.ts";
+import type { Units } from "../units/length.ts";
+import { LITRES_PER_GALLON } from "../units/water-measures.ts";
+
+/** How days, beds and small amounts are told in the tasks of a year. */
+
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
+
+/** "26 Apr" for a day of a year of 365; days past its end are taken round. */
+export function dayWords(day: number): string {
+  const [month = 1, date = 1] = monthDayOf(day).split("-").map(Number);
+  return `${date} ${MONTHS[month - 1]}`;
+}
+
+/** "a, b and c" */
+export function listed(words: readonly string[]): string {
+  const last = words.at(-1) ?? "";
+  return words.length < 2 ? last : `${words.slice(0, -1).join(", ")} and ${last}`;
+}
+
+const MOST_NAMED = 3;
+
+/** Beds in a sentence: their names while they are few, "all 9 beds" where it is all of them. */
+export function bedsWords(beds: readonly Bed[], all: number): string {
+  if (beds.length > 1 && beds.length === all) return all === 2 ? "both beds" : `all ${all} beds`;
+  const names = beds.map(nameOf);
+  if (names.length <= MOST_NAMED) return listed(names);
+  return `${names.slice(0, MOST_NAMED - 1).join(", ")} and ${names.length - MOST_NAMED + 1} more`;
+}
+
+/** "2 in to 3 in" */
+export const depthRange = ([least, most]: readonly [number, number], units: Units): string =>
+  least === most ? formatShort(least, units) : `${formatShort(least, units)} to ${formatShort(most, units)}`;
+
+const GRAMS_PER_OUNCE = 28.349523125;
+const OUNCES_PER_POUND = 16;
+
+/** Seed in ounces and pounds, or grams and kilograms. */
+export function seedWords(grams: number, units: Units): string {
+  if (units === "metric") return grams < 1000 ? `${figure(weighed(grams))} g` : `${figure(grams / 1000)} kg`;
+  const ounces = grams / GRAMS_PER_OUNCE;
+  if (ounces >= OUNCES_PER_POUND) return `${figure(ounces / OUNCES_PER_POUND)} lb`;
+  return `${figure(ounces < 1 ? ounces : tenths(ounces))} oz`;
+}
+
+const tenths = (value: number): number => Math.round(value * 10) / 10;
+/** Kitchen scales show whole grams; less than ten of them are shared out by the tenth. */
+const weighed = (grams: number): number => (grams < 10 ? tenths(grams) : Math.round(grams));
+
+/** "6 oz to 11 oz"; one figure where both read alike. */
+export function seedRange([least, most]: readonly [number, number], units: Units): string {
+  const [a, b] = [seedWords(least, units), seedWords(most, units)];
+  return a === b ? a : `${a} to ${b}`;
+}
+
+/** A pot's worth: US quarts or litres. */
+export const potWords = (litres: number, units: Units): string =>
+  units === "us" ? `${figure(tenths((litres / LITRES_PER_GALLON) * 4))} qt` : `${figure(tenths(litres))} L`;
+
+/** A sentence begins with a capital. */
+export const capitalised = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
