@@ -36,7 +36,7 @@ function rows(scene: string, gardens: readonly Garden[]): BenchRow[] {
   return [row("median", median(times)), row("95th percentile", share(times, 0.95))];
 }
 
-/** Ways and routes are known already, as they are on the screen when somebody asks. */
+/** Ways, routes and sun are known already, as they are on the screen when somebody asks. */
 function searches(garden: Garden): number[] {
   const random = seeded(5);
   const beds = garden.items.filter(({ kind }) => kind === "bed");
