@@ -7,6 +7,12 @@ import { useEditor } from "../store/use-editor.ts";
 import { CropChoice } from "./CropChoice.tsx";
 import { goodWaiting } from "./goods.ts";
 
+/** Drawn from the ledger, and no goods of the barrow. */
+const PIPES: Readonly<Record<string, string>> = {
+  main: "Main of the drip lines",
+  "drip-line": "Drip line",
+};
+
 /** While something waits to be placed or is drawn: what to do next, and the ways to end it without a key. */
 export function PlacingBar() {
   const placing = useEditor((state) => state.placing);
@@ -14,7 +20,7 @@ export function PlacingBar() {
   if (placing === null) return null;
   const crop = waitingCrop(placing);
   if (crop) return <CropChoice crop={crop} />;
-  const label = goodWaiting(placing)?.label ?? placing;
+  const label = goodWaiting(placing)?.label ?? PIPES[placing] ?? placing;
   const drawn = isDrawn(placing) ? placing : null;
   return (
     <div className="placing-bar">

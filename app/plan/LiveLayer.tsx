@@ -8,6 +8,8 @@ import { useMoment } from "../moment/moment.ts";
 import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { newInDraft } from "./draft-items.ts";
+import { useDripShown } from "./drip/drip-shown.ts";
+import { paintDripScene } from "./paint/drip-scene.ts";
 import { paintFindings } from "./paint/findings.ts";
 import { paintItem } from "./paint/item.ts";
 import { paintPathEdges } from "./paint/path.ts";
@@ -33,10 +35,12 @@ export function LiveLayer() {
       useFindings.subscribe(redraw),
       useSun.subscribe(redraw),
       useMoment.subscribe(redraw),
+      useDripShown.subscribe(redraw),
       useEditor.subscribe((now, before) => {
         const same =
           now.selection === before.selection &&
           now.activeSnag === before.activeSnag &&
+          now.leaf === before.leaf &&
           shownGarden(now) === shownGarden(before);
         if (!same) redraw();
       }),
@@ -53,6 +57,7 @@ export function LiveLayer() {
         <ItemScene key={item.id} id={`${item.id}-draft`} item={item} paint={paintWhole} />
       ))}
       <Scene paint={paintSunScene} />
+      <Scene paint={paintDripScene} />
       <Scene paint={paintFound} />
       <Scene paint={paintSunHeld} />
     </Layer>

@@ -140,3 +140,36 @@ function CardOfBeans() {
   useFindings((s) => s.drip);
   return <WaterFields bed={bedNow()} units="us" />;
 }
+
+describe("pipes drawn by hand", () => {
+  const dripped: ItemOf<"bed"> = { ...beans, watering: { ...beans.watering, by: "drip" } };
+  const wet = { ...garden, items: [dripped, tap("tap", { at: [1000, 1000] })] };
+
+  it("begin with the planner's, are changed point by point, and go back to the planner", async () => {
+    const plan = dripPlan(wet);
+    onTheBoard(wet, { drip: plan });
+    render(<WaterSection />);
+    await userEvent.click(screen.getByRole("button", { name: "Change the planner’s" }));
+    expect(now().water.drawnMain).toEqual(plan.main.runs);
+    const across = screen.getByLabelText("Main 1, point 1, across");
+    await userEvent.clear(across);
+    await userEvent.type(across, "1.5 m{Enter}");
+    expect(now().water.drawnMain?.[0]?.[0]?.[0]).toBeCloseTo(1500, 6);
+    const points = now().water.drawnMain![0]!.length;
+    await userEvent.click(screen.getByRole("button", { name: "Main 1: put a point after point 1" }));
+    expect(now().water.drawnMain?.[0]).toHaveLength(points + 1);
+    await userEvent.click(screen.getByRole("button", { name: "Main 1: take out point 2" }));
+    expect(now().water.drawnMain?.[0]).toHaveLength(points);
+    await userEvent.click(screen.getByRole("button", { name: "Let the planner lay it" }));
+    expect(now().water.drawnMain).toBeNull();
+    useEditor.getState().undo();
+    expect(now().water.drawnMain?.[0]).toHaveLength(points);
+  });
+
+  it("are drawn on the plan when asked for", async () => {
+    onTheBoard(wet, { drip: dripPlan(wet) });
+    render(<WaterSection />);
+    await userEvent.click(screen.getByRole("button", { name: "Draw it yourself" }));
+    expect(useEditor.getState().placing).toBe("main");
+  });
+});

@@ -2,9 +2,12 @@ import { useMemo } from "react";
 import { bedWaterYears, MONTH_NAMES, say, told } from "../../../src/index.ts";
 import { openDialog } from "../../dialogs/open-dialog.ts";
 import { useFindings } from "../../live/findings.ts";
+import { useDripShown } from "../../plan/drip/drip-shown.ts";
 import { useEditor } from "../../store/use-editor.ts";
+import { CheckField } from "../fields/CheckField.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { BedWaterEntry } from "./BedWaterEntry.tsx";
+import { RunsEditor } from "./RunsEditor.tsx";
 import { setWaterMonth, useWaterMonth } from "./water-month.ts";
 import { bothMeasures } from "./water-words.ts";
 import { ZonesTable } from "./ZonesTable.tsx";
@@ -14,6 +17,7 @@ import "./water.css";
 export function WaterSection() {
   const garden = useEditor((s) => s.garden);
   const plan = useFindings((s) => s.drip);
+  const always = useDripShown((s) => s.always);
   const month = useWaterMonth((s) => s.month);
   const years = useMemo(() => bedWaterYears(garden), [garden]);
   const beds = garden.items.filter((item) => item.kind === "bed");
@@ -58,7 +62,25 @@ export function WaterSection() {
       <section className="leaf-text" aria-label={say`Drip lines`}>
         <h3>{say`Drip lines`}</h3>
         {plan && plan.beds.length > 0 ? (
-          <ZonesTable plan={plan} garden={garden} month={month} />
+          <>
+            <CheckField
+              label={say`Keep the pipes on the plan`}
+              checked={always}
+              onCommit={(on) => useDripShown.setState({ always: on })}
+            />
+            <RunsEditor
+              what={say`Main`}
+              runs={garden.water.drawnMain}
+              proposed={plan.main.runs}
+              onCommit={(step, drawnMain) =>
+                useEditor
+                  .getState()
+                  .commit(step, [{ op: "set-garden", changes: { water: { ...garden.water, drawnMain } } }])
+              }
+              onDraw={() => useEditor.getState().pick("main")}
+            />
+            <ZonesTable plan={plan} garden={garden} month={month} />
+          </>
         ) : (
           <p>{say`No bed is watered by drip. Choose it in a bed's card, under Water.`}</p>
         )}

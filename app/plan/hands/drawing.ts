@@ -2,7 +2,6 @@ import {
   clockwise,
   distance,
   freshId,
-  type Garden,
   type Item,
   newItem,
   type Op,
@@ -13,6 +12,8 @@ import { tellDone } from "./announce.ts";
 import { bodyOf, yardBody } from "./bodies.ts";
 import { type Desk, type Hand, tryPreview } from "./gesture.ts";
 import { heldPoint, pointOps } from "./gestures/corner.ts";
+import { selectedBed } from "./patches.ts";
+import { dripLineOps, mainOps } from "./pipes.ts";
 import { dropPlacing, finish, putDownNear } from "./placing.ts";
 import { changesForPoints, hasPoints } from "./plan-points.ts";
 
@@ -27,6 +28,8 @@ const DRAWN = {
   "bed-free": { preset: "bed-free", least: 3 },
   "ground-free": { preset: "ground", least: 3 },
   yard: { preset: null, least: 3 },
+  main: { preset: null, least: 2 },
+  "drip-line": { preset: null, least: 2 },
 } as const satisfies Record<string, { readonly preset: Preset | null; readonly least: number }>;
 
 export type Drawn = keyof typeof DRAWN;
@@ -71,7 +74,6 @@ export function takePointBack(desk: Desk, drawn: Drawn) {
 /** Ends the drawing: it becomes a thing of the garden, or the yard's outline. */
 export function endDrawing(desk: Desk, drawn: Drawn) {
   const { editor } = desk;
-  const { garden } = editor.getState();
   const { points } = drawingOf(desk);
   const { preset, least } = DRAWN[drawn];
   if (points.length < least) {
@@ -80,7 +82,11 @@ export function endDrawing(desk: Desk, drawn: Drawn) {
     else editor.getState().say(`Needs at least ${least} points`);
     return;
   }
-  const ops = opsFor(garden, drawn, points);
+  const ops = opsFor(desk, drawn, points);
+  if (ops.length === 0) {
+    editor.getState().say("Choose a bed first");
+    return;
+  }
   if (!tryPreview(desk, ops)) {
     editor.getState().say("This outline crosses itself; take a point back");
     return;
@@ -89,6 +95,19 @@ export function endDrawing(desk: Desk, drawn: Drawn) {
   if (first?.op === "add") finish(desk, first.item);
   else {
     dropPlacing(desk);
+    closeDrawn(desk, drawn, ops);
+  }
+}
+
+/** What is drawn and is no thing of its own. */
+function closeDrawn({ editor }: Desk, drawn: Drawn, ops: readonly Op[]) {
+  if (drawn === "main") {
+    editor.getState().commit("Draw the main", ops);
+    tellDone(editor, "Main drawn");
+  } else if (drawn === "drip-line") {
+    editor.getState().commit("Draw a drip line", ops);
+    tellDone(editor, "Drip line drawn");
+  } else {
     editor.getState().commit("Draw the yard", ops);
     editor.getState().selectYard();
     tellDone(editor, "Yard drawn");
@@ -111,11 +130,14 @@ function showDrawn(desk: Desk, drawn: Drawn, points: readonly Point[]) {
     if (editor.getState().draft) editor.getState().dropPreview();
     return;
   }
-  tryPreview(desk, opsFor(editor.getState().garden, drawn, points));
+  tryPreview(desk, opsFor(desk, drawn, points));
 }
 
-function opsFor(garden: Garden, drawn: Drawn, points: readonly Point[]): readonly Op[] {
+function opsFor({ editor }: Desk, drawn: Drawn, points: readonly Point[]): readonly Op[] {
+  const { garden, selection } = editor.getState();
   const { preset, least } = DRAWN[drawn];
+  if (drawn === "main") return mainOps(garden, points);
+  if (drawn === "drip-line") return dripLineOps(selectedBed(garden, selection), points);
   if (preset === null) return pointOps(garden, null, points);
   const plain = newItem(preset, { id: freshId(garden, preset), at: [0, 0], units: garden.units });
   const shape = { type: "polygon" as const, points: clockwise(points) };

@@ -12,13 +12,16 @@ import {
   sayCount,
   told,
   type Units,
+  unplaced,
   word,
 } from "../../../../src/index.ts";
 import { useFindings } from "../../../live/findings.ts";
+import { useEditor } from "../../../store/use-editor.ts";
 import { CheckField } from "../../fields/CheckField.tsx";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
 import { NumberField } from "../../fields/NumberField.tsx";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
+import { RunsEditor } from "../../water/RunsEditor.tsx";
 import { setItem } from "../set-item.ts";
 
 type Drip = BedWatering["drip"];
@@ -129,8 +132,24 @@ function DripFacts({ bed, units }: Props) {
   const drip = useFindings((s) => s.drip?.beds.find(({ bedId }) => bedId === bed.id));
   const trouble = useFindings((s) => s.drip?.troubles.find(({ bedId }) => bedId === bed.id)?.text);
   if (!drip) return <p className="wide quiet">{say`Its lines are being laid…`}</p>;
+  const { watering } = bed;
   return (
     <>
+      <RunsEditor
+        what={say`Line`}
+        runs={watering.drip.drawn}
+        proposed={drip.lines.map((line) => line.map((point) => unplaced(point, bed.at, bed.turn)))}
+        onCommit={(step, drawn) =>
+          useEditor.getState().commit(step, [
+            {
+              op: "set",
+              id: bed.id,
+              changes: { watering: { ...watering, drip: { ...watering.drip, drawn } } },
+            },
+          ])
+        }
+        onDraw={() => useEditor.getState().pick("drip-line")}
+      />
       <p className="wide">{factWords(drip, units)}</p>
       <p className="wide quiet">{capital(drip.why)}.</p>
       {trouble ? <p className="wide field-problem">{trouble}</p> : null}
