@@ -52,6 +52,13 @@ export function suits(crop: Crop, bed: Bed, garden: Garden): boolean {
   );
 }
 
+/** Whether the crops of some plantings would do in a bed as it stands. */
+export const cropsSuit = (plantings: readonly Planting[], bed: Bed, garden: Garden): boolean =>
+  plantings.every(({ crop }) => {
+    const row = cropById(crop);
+    return row !== null && suits(row, bed, garden);
+  });
+
 /** Whether plantings would all do in a bed: their crops suit it, they have room in it, and their time is in season. */
 export function allSuit(plantings: readonly Planting[], bed: Bed, garden: Garden): boolean {
   const planted = {
@@ -59,10 +66,7 @@ export function allSuit(plantings: readonly Planting[], bed: Bed, garden: Garden
     plantings: [...bed.plantings.filter((one) => !plantings.includes(one)), ...plantings],
   };
   return (
-    plantings.every(({ crop }) => {
-      const row = cropById(crop);
-      return row !== null && suits(row, bed, garden);
-    }) &&
+    cropsSuit(plantings, bed, garden) &&
     plantsOf(planted, garden.site).every(
       ({ count, standing }) =>
         count > 0 && (!plantings.includes(standing.planting) || inSeason(standing, garden.site)),

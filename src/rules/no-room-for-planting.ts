@@ -5,7 +5,7 @@ import { applyOps } from "../garden/operations.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { centroid } from "../geometry/ring.ts";
 import { plantsOf } from "../planting/plants.ts";
-import { SPACING_SOURCES } from "../planting/spacing.ts";
+import { bedSpacing, SPACING_SOURCES } from "../planting/spacing.ts";
 import { formatShort } from "../units/format-length.ts";
 import { otherBed } from "./other-bed.ts";
 import { otherCrop } from "./other-crop.ts";
@@ -42,7 +42,7 @@ export const noRoomForPlanting = defineRule({
           detail: `A plant of ${plantingWord(worst.standing.planting)} asks for ground ${formatShort(worst.apart, units)} across; its part of the bed is narrower.`,
           get waysOut() {
             return [
-              ...otherCrop(garden, bed, out),
+              ...otherCrop(garden, bed, out, { also: ({ id }) => bedSpacing(id).most < worst.apart }),
               ...otherBed(garden, bed, out),
               withoutPlantings(bed, out),
             ].filter(({ ops }) => {

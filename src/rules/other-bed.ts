@@ -8,12 +8,14 @@ import { applyOps } from "../garden/operations.ts";
 import type { Planting } from "../garden/plantings.ts";
 import { distance } from "../geometry/vector.ts";
 import { plantsOf } from "../planting/plants.ts";
-import { allSuit } from "./crop-suits.ts";
+import { allSuit, cropsSuit } from "./crop-suits.ts";
 import type { WayOut } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
 
 /** Where a planting is moved it has room for so much of what it has now, at least. */
 const ROOM_ENOUGH = 0.5;
+/** So many beds that suit the crops are tried for room and time. */
+const MOST_TRIED = 8;
 
 /**
  * Grows some plantings of a bed in another that suits them, as a way out: the nearest with room for them beside what grows
@@ -29,8 +31,9 @@ export function otherBed(
   if (out.length === 0) return [];
   const others = garden.items
     .filter((item) => item.kind === "bed")
-    .filter(({ id }) => id !== bed.id)
-    .sort((a, b) => distance(a.at, bed.at) - distance(b.at, bed.at));
+    .filter((other) => other.id !== bed.id && cropsSuit(out, other, garden))
+    .sort((a, b) => distance(a.at, bed.at) - distance(b.at, bed.at))
+    .slice(0, MOST_TRIED);
   const ways = function* () {
     for (const other of others) yield moved(garden, bed, out, other);
     for (const other of others) yield* exchanged(garden, bed, out, other);
@@ -63,6 +66,7 @@ function* exchanged(garden: Garden, bed: Bed, out: readonly Planting[], other: B
     if (coming.crop === going.crop) continue;
     const there = arrived(going, coming.patch);
     const here = arrived(coming, going.patch);
+    if (!cropsSuit([here], bed, garden)) continue;
     if (!allSuit([there], { ...other, plantings: without(other, [coming]) }, garden)) continue;
     if (!allSuit([here], { ...bed, plantings: without(bed, [going]) }, garden)) continue;
     const swap = (plantings: readonly Planting[], from: Planting, to: Planting) =>

@@ -6,9 +6,12 @@ import type { Op } from "../garden/op.ts";
 import { applyOps } from "../garden/operations.ts";
 import type { Planting } from "../garden/plantings.ts";
 import { isPerennial } from "../planting/sowing-table.ts";
-import { allSuit } from "./crop-suits.ts";
+import { allSuit, suits } from "./crop-suits.ts";
 import type { WayOut } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
+
+/** So many crops that suit the bed are tried for room and time. */
+const MOST_TRIED = 12;
 
 interface Wishes {
   /** What else the crop has to be. */
@@ -32,9 +35,10 @@ export function otherCrop(
   if (!first || !model) return [];
   const there = new Set(bed.plantings.map(({ crop }) => crop));
   const likest = CROPS.filter((crop) => !there.has(crop.id) && isPerennial(crop.id) === isPerennial(model.id))
-    .filter(also)
+    .filter((crop) => also(crop) && suits(crop, bed, garden))
     .map((crop) => ({ crop, unlike: unlikeness(crop, model) }))
-    .sort((a, b) => a.unlike - b.unlike);
+    .sort((a, b) => a.unlike - b.unlike)
+    .slice(0, MOST_TRIED);
   for (const { crop } of likest) {
     const plantings = inPlaceOf(bed.plantings, out, crop);
     const fresh = plantings.filter((planting) => !bed.plantings.includes(planting));

@@ -1,5 +1,6 @@
 import { type GroundUnder, isHard } from "../garden/ground-under.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
+import type { GroundFacts } from "../garden/kinds/ground.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { computed } from "../garden/source.ts";
@@ -22,15 +23,18 @@ export const undrainedBed = defineRule({
     return beds.flatMap((bed) => {
       const under = grounds.get(bed.id) ?? [];
       if (bed.bottom.liner === "sheet") return [overSheet(bed, under)];
-      const hard = under.filter(({ ground }) => isHard(ground.cover));
-      const tight = bed.wall.made === "masonry" && bed.legs === null && bed.bottom.liner === null;
-      return tight && hard.length > 0 ? [onPaving(bed, hard)] : [];
+      const hard = under.filter(({ ground }) => isTub(bed, ground));
+      return bed.bottom.liner === null && hard.length > 0 ? [onPaving(bed, hard)] : [];
     });
   },
 });
 
+/** Whether the wall of a bed and the ground it stands on hold water like a tub. */
+const isTub = (bed: Bed, { cover }: GroundFacts): boolean =>
+  bed.wall.made === "masonry" && bed.legs === null && isHard(cover);
+
 function overSheet(bed: Bed, under: readonly GroundUnder[]): Finding {
-  const needsLiner = under.some(({ ground }) => ground.contaminated);
+  const needsLiner = under.some(({ ground }) => ground.contaminated || isTub(bed, ground));
   return {
     itemIds: [bed.id],
     at: [centroid(outlineOf(bed))],

@@ -1,6 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { EXAMPLES } from "../../src/examples/index.ts";
-import { applyOps, type Garden, growing, type Item, type ItemOf, itemId, limitIds } from "../../src/index.ts";
+import {
+  applyOps,
+  type Garden,
+  growing,
+  type Item,
+  type ItemOf,
+  itemId,
+  limitIds,
+  newPlanting,
+  type Planting,
+} from "../../src/index.ts";
 import { checkGarden } from "../../src/rules/check-garden.ts";
 import { RULES } from "../../src/rules/index.ts";
 import type { Snag } from "../../src/rules/rule.ts";
@@ -48,6 +58,16 @@ function troubled(scene: Garden, seed: number): Garden {
       { made: "masonry", unitLength: 400, unitHeight: 200, thickness: 100, courses: pick([1, 4]) },
       { made: "mound", height: 180 },
     ]);
+  const somePlanting = (): Planting => ({
+    ...newPlanting(pick(["pea", "kale", "corn-sweet", "pepper", "bean-pole", "onion-bulb", "pumpkin"])),
+    from: pick([null, null, "03-20", "05-15", "09-01"]),
+    apart: pick([null, null, 60, 300]),
+    set: pick(["rows", "block"]),
+    patch: pick([
+      null,
+      { at: [random() * 1200 - 600, random() * 1600 - 800], width: 200 + random() * 900, length: 700 },
+    ]),
+  });
   const items = scene.items.map((item) =>
     item.kind === "bed"
       ? {
@@ -59,13 +79,23 @@ function troubled(scene: Garden, seed: number): Garden {
             way: pick(["mix", "layered", "native"] as const),
             mixDepth: pick([150, 305]),
           },
-          plantings: growing(
-            ...pick([[], ["tomato"], ["carrot", "lettuce-leaf"], ["asparagus", "parsnip"]] as const),
-          ),
+          plantings: pick([
+            growing(...pick([[], ["tomato"], ["carrot", "lettuce-leaf"], ["asparagus", "parsnip"]] as const)),
+            Array.from({ length: 1 + Math.floor(random() * 4) }, somePlanting),
+          ]),
+          lastYear: pick([[], ["pepper", "pea"], ["leek", "kale", "dill"]] as const),
+          trellis: pick([null, null, 900, 2200]),
         }
       : item,
   );
-  return { ...scene, items: [...about, ...items] };
+  const site = {
+    ...scene.site,
+    lastFrost: "04-28",
+    firstFrost: "10-14",
+    wind: pick(["open", "windy"] as const),
+  };
+  const upkeep = { ...scene.upkeep, topUp: pick(["habit", "advice"] as const) };
+  return { ...scene, site, upkeep, items: [...about, ...items] };
 }
 
 const SLOW = 60_000;
