@@ -45,7 +45,7 @@ export function DaySlider() {
             type="button"
             className="link"
             style={{ left: place(on) }}
-            aria-label={`${name}, ${dayWords(on)}`}
+            aria-label={`${name}, ${shortDay(on)}`}
             title={name}
             onClick={() => setDay(on)}
           >

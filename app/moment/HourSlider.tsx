@@ -51,7 +51,7 @@ export function HourSlider({ site, label, bare = false }: Props) {
       {bare ? null : (
         <span className="moment-jumps">
           {marks.rise === null ? null : <Jump name="Sunrise" to={upTo(marks.rise)} shown={marks.rise} />}
-          <Jump name="Noon by the sun" short="Noon" to={marks.noon} shown={marks.noon} />
+          <Jump name="Noon" note=", by the sun" to={marks.noon} shown={marks.noon} />
           {marks.set === null ? null : <Jump name="Sunset" to={downTo(marks.set)} shown={marks.set} />}
           {marks.polar === null ? null : (
             <span>{marks.polar === "day" ? "the sun stays up" : "the sun stays down"}</span>
@@ -68,18 +68,19 @@ const downTo = (set: number): number => Math.max(0, Math.ceil(set / HOUR_STEP - 
 
 interface JumpProps {
   readonly name: string;
-  readonly short?: string;
+  /** Said after it to those who do not see where it stands. */
+  readonly note?: string;
   readonly to: number;
   readonly shown: number;
 }
 
-const Jump = ({ name, short = name, to, shown }: JumpProps) => (
+const Jump = ({ name, note = "", to, shown }: JumpProps) => (
   <button
     type="button"
     className="link"
-    aria-label={`${name}, ${formatClock(shown)}`}
+    aria-label={`${name}, ${formatClock(shown)}${note}`}
     onClick={() => setMinutes(to)}
   >
-    {short} {formatClock(shown)}
+    {name} {formatClock(shown)}
   </button>
 );
