@@ -5,11 +5,12 @@ import type { Item, ItemOf } from "../garden/item.ts";
 import { growing, newPlanting, type Planting } from "../garden/plantings.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { drawnIn } from "./drawn.ts";
+import { EXAMPLE_CLIMATE } from "./example-climate.ts";
 
 /**
  * A courtyard in metres, south of the equator, laid out for a gardener in a wheelchair: firm gravel throughout, beds 60 cm
  * tall that are reached from both sides, room to turn between them. One bed stands too near its neighbour for the chair,
- * and one is too low.
+ * and one is too low. Drip lines from the tap water them all.
  */
 
 const drawn = drawnIn("metric");
@@ -97,7 +98,11 @@ function bed({ name, at, plantings, lastYear, courses = 3, changes }: BedPlan): 
     },
     ...changes,
   });
-  return { ...plain, fill: { ...plain.fill, tested: true } };
+  return {
+    ...plain,
+    fill: { ...plain.fill, tested: true },
+    watering: { ...plain.watering, by: "drip" },
+  };
 }
 
 const beds: readonly Item[] = [
@@ -143,6 +148,8 @@ export const SOUTHERN_YARD: Garden = {
     ground: { ...empty.site.ground, cover: "firm-gravel" },
   },
   gardener: { ...empty.gardener, kneeling: false, barrow: false, wheelchair: true, child: false },
+  climate: EXAMPLE_CLIMATE,
+  water: { ...empty.water, supply: { stillKPa: 380, openLh: 1260 } },
   yard,
   items: [...surroundings, ...beds],
 };

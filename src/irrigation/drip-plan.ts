@@ -15,6 +15,7 @@ import { troublesOf } from "./drip-troubles.ts";
 import { FITTINGS_SOURCE, fittingsOf } from "./fittings-of.ts";
 import { type Main, mainTo } from "./garden-main.ts";
 import { EMITTER_SOURCE, LINE_SPACING_SOURCE } from "./line-spacing.ts";
+import { crossingsOf } from "./main-crossings.ts";
 import { DEVICES_SOURCE, groundRise, supplyTo, USUAL_SUPPLY_SOURCE } from "./supply.ts";
 import type { BedDrip, BedWaterYear, DripPlan } from "./types.ts";
 import { zonesOf } from "./zones-of-garden.ts";
@@ -52,11 +53,13 @@ const known = new WeakMap<Garden["items"], Known>();
  */
 export function dripPlan(
   garden: Garden,
-  { years = bedWaterYears(garden) }: { readonly years?: readonly BedWaterYear[] } = {},
+  { years }: { readonly years?: readonly BedWaterYear[] } = {},
 ): DripPlan {
   const before = known.get(garden.items);
   if (before && planAlike(before.garden, garden)) return before.plan;
-  const plan = worked(garden, years);
+  const beds = dripBeds(garden);
+  // Without such beds nobody's water is worked out: this is asked for every move of a hand.
+  const plan = worked(garden, beds, beds.length > 0 ? (years ?? bedWaterYears(garden)) : []);
   known.set(garden.items, { garden, plan });
   return plan;
 }
@@ -64,8 +67,7 @@ export function dripPlan(
 const DECIDING = ["yard", "site", "climate", "water", "units"] as const;
 const planAlike = (a: Garden, b: Garden): boolean => DECIDING.every((field) => a[field] === b[field]);
 
-function worked(garden: Garden, years: readonly BedWaterYear[]): DripPlan {
-  const beds = dripBeds(garden);
+function worked(garden: Garden, beds: readonly Bed[], years: readonly BedWaterYear[]): DripPlan {
   const main = mainTo(
     beds.filter((bed) => bedLines(bed, garden.units).lines.length > 0),
     garden,
@@ -100,6 +102,7 @@ function worked(garden: Garden, years: readonly BedWaterYear[]): DripPlan {
     fittings: fittingsOf(main, fitted, zones),
     supply,
     troubles: troublesOf(garden, { main, dripped, supply, tooThirsty, years: yearOf }),
+    crossings: crossingsOf(main, garden),
     sources: [
       LINE_SPACING_SOURCE,
       EMITTER_SOURCE,

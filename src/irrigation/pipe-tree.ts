@@ -3,7 +3,7 @@ import { isClear } from "../access/kept-off.ts";
 import type { RouteGround } from "../access/route-ground.ts";
 import { type End, touching } from "../access/route-search.ts";
 import { BLOCKED, CLEAR, UNTRIED } from "../access/route-sight.ts";
-import { boxOf, gapBetween } from "../geometry/gap.ts";
+import { boxDistance, boxOf, gapBetween } from "../geometry/gap.ts";
 import { nearestOnSegment } from "../geometry/segment.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
@@ -34,6 +34,8 @@ export interface PipeTree<Id> {
 interface Piece {
   readonly from: Point;
   readonly to: Point;
+  /** The turn it ends at; null where it ends at something else. */
+  readonly turn: number | null;
   /** Pipe from the start to `from`, mm. */
   readonly gone: number;
 }
@@ -45,6 +47,12 @@ interface Leap {
   readonly via?: Point;
   /** Pipe from the start to `from`. */
   readonly gone: number;
+  readonly length: number;
+}
+
+/** A piece of pipe from which nobody has looked yet where it comes nearest to a target: no nearer than `length`. */
+interface Unlooked {
+  readonly piece: Piece;
   readonly length: number;
 }
 
@@ -81,10 +89,12 @@ export function pipeTree<Id>(
 class GrowingTree<Id> {
   readonly #ground: RouteGround;
   readonly #open: Set<Target<Id>>;
-  /** Leaps from the pipe to each turn, in no order; what is known to be in the way of is thrown out. */
+  /** Leaps from the pipe to each turn, in no order; those that something is in the way of are thrown out. */
   readonly #toTurns: Leap[][];
-  readonly #toTargets: Map<Target<Id>, Leap[]>;
-  readonly #seen: Set<Leap> = new Set();
+  readonly #toTargets: Map<Target<Id>, (Leap | Unlooked)[]>;
+  readonly #clear: Set<Leap> = new Set();
+  /** The shortest of the leaps to each turn. */
+  readonly #least: Float64Array;
   /** No more than this is needed from the pipe to each turn, by an earlier search. */
   readonly #upper: Float64Array;
   readonly #runs: (readonly Point[])[] = [];
@@ -96,8 +106,9 @@ class GrowingTree<Id> {
     this.#open = new Set(targets);
     this.#toTurns = ground.turns.map(() => []);
     this.#toTargets = new Map(targets.map((target) => [target, []]));
+    this.#least = new Float64Array(ground.turns.length).fill(Infinity);
     this.#upper = new Float64Array(ground.turns.length).fill(Infinity);
-    this.#lay({ from: start, to: start, gone: 0 });
+    this.#lay({ from: start, to: start, gone: 0, turn: null });
   }
 
   grown(): PipeTree<Id> {
@@ -115,11 +126,12 @@ class GrowingTree<Id> {
     if (!found) return false;
     const { target, leap, turns, end, length } = found;
     const passed = turns.map((turn) => this.#ground.turns[turn]!.at);
-    const points = [leap.from, ...(leap.via ? [leap.via] : []), ...passed, end];
+    const before = [leap.from, ...(leap.via ? [leap.via] : [])];
+    const points = [...before, ...passed, end];
     let gone = leap.gone;
     points.slice(1).forEach((to, i) => {
       const from = points[i]!;
-      if (distance(from, to) > 0) this.#lay({ from, to, gone });
+      if (distance(from, to) > 0) this.#lay({ from, to, gone, turn: turns[i + 1 - before.length] ?? null });
       gone += distance(from, to);
     });
     if (length > 0) this.#runs.push(points.filter((at, i) => i === 0 || distance(at, points[i - 1]!) > 0));
@@ -142,30 +154,36 @@ class GrowingTree<Id> {
     const via = sides.toSorted((a, b) => distance(a, from) - distance(b, from))[0];
     if (!via || distance(via, from) === 0 || !isClear(this.#ground, from, via)) return;
     this.#ground.turns.forEach(({ at }, turn) => {
-      const length = distance(from, via) + distance(via, at);
-      if (length < this.#upper[turn]!) this.#toTurns[turn]!.push({ from, via, gone, length });
+      this.#leapToTurn(turn, { from, via, gone, length: distance(from, via) + distance(via, at) });
     });
   }
 
-  /** From each piece of pipe one may go on where it comes nearest, and from its end if something is in the way of that. */
-  #lay({ from, to, gone }: Piece): void {
-    const leapTo = (at: Point, near: Point): Leap => ({
-      from: near,
-      gone: gone + distance(from, near),
-      length: distance(near, at),
-    });
-    const isEnd = (near: Point) => near[0] === to[0] && near[1] === to[1];
+  /** From a piece of pipe one may go on where it comes nearest to what lies beside it, and from its end. */
+  #lay(piece: Piece): void {
+    const { from, to, turn: end } = piece;
     this.#ground.turns.forEach(({ at }, turn) => {
       const near = nearestOnSegment(at, from, to);
-      const leaps = isEnd(near) ? [leapTo(at, near)] : [leapTo(at, near), leapTo(at, to)];
-      this.#toTurns[turn]!.push(...leaps.filter(({ length }) => length < this.#upper[turn]!));
+      const isBeside = !isSame(near, from) && !isSame(near, to);
+      if (isBeside || turn === end || end === null) this.#leapToTurn(turn, leapAlong(piece, near, at));
+      if (isBeside && end === null) this.#leapToTurn(turn, leapAlong(piece, to, at));
     });
-    for (const target of this.#open) {
-      const gap = gapBetween([from, to], target.ring);
-      const leaps = this.#toTargets.get(target)!;
-      leaps.push(leapTo(gap.to, gap.from));
-      if (!isEnd(gap.from)) leaps.push(leapTo(gapBetween([to], target.ring).to, to));
-    }
+    const box = boxOf([from, to]);
+    for (const target of this.#open)
+      this.#toTargets.get(target)!.push({ piece, length: boxDistance(box, boxOf(target.ring)) });
+  }
+
+  #leapToTurn(turn: number, leap: Leap): void {
+    if (leap.length > this.#upper[turn]!) return;
+    this.#toTurns[turn]!.push(leap);
+    this.#least[turn] = Math.min(this.#least[turn]!, leap.length);
+  }
+
+  /** The leaps to a turn that may still be the shortest way to it. */
+  #usefulTo(turn: number): readonly Leap[] {
+    const useful = this.#toTurns[turn]!.filter(({ length }) => length <= this.#upper[turn]!);
+    this.#toTurns[turn] = useful;
+    this.#least[turn] = useful.reduce((least, { length }) => Math.min(least, length), Infinity);
+    return useful;
   }
 
   /** Dijkstra's search from all of the pipe at once, until no target can be nearer than the best. */
@@ -179,10 +197,9 @@ class GrowingTree<Id> {
     }>();
     let best = this.#straight();
     const most = best?.length ?? Infinity;
-    this.#toTurns.forEach((leaps, turn) => {
-      const useful = leaps.filter(({ length }) => length <= this.#upper[turn]!);
-      this.#toTurns[turn] = useful;
-      for (const leap of useful)
+    this.#least.forEach((least, turn) => {
+      if (least >= most) return;
+      for (const leap of this.#usefulTo(turn))
         if (leap.length < most) queue.push({ turn, from: leap, leg: -1 }, leap.length);
     });
     while (queue.length > 0) {
@@ -206,18 +223,28 @@ class GrowingTree<Id> {
   /** The nearest target that is met straight from the pipe. */
   #straight(): Found<Id> | null {
     let best: Found<Id> | null = null;
-    for (const target of this.#open) {
-      const leaps = this.#toTargets.get(target)!.sort((a, b) => a.length - b.length);
-      for (const leap of leaps) {
-        const length = Math.max(0, leap.length - this.#short(target));
-        if (best && length >= best.length) break;
-        const end = this.#endOf(leap, target, length);
-        if (!isClear(this.#ground, leap.from, end)) continue;
-        best = { target, leap, turns: [], end, length };
-        break;
-      }
-    }
+    for (const target of this.#open) best = this.#straightTo(target, best);
     return best;
+  }
+
+  #straightTo(target: Target<Id>, best: Found<Id> | null): Found<Id> | null {
+    const leaps = this.#toTargets.get(target)!;
+    for (;;) {
+      const shortest = shortestOf(leaps);
+      const leap = leaps[shortest];
+      const length = leap ? Math.max(0, leap.length - this.#short(target)) : Infinity;
+      if (!leap || (best && length >= best.length)) return best;
+      if ("piece" in leap) {
+        leaps.splice(shortest, 1, ...leapsTo(target.ring, leap.piece));
+        continue;
+      }
+      const end = this.#endOf(leap, target, length);
+      if (this.#clear.has(leap) || isClear(this.#ground, leap.from, end)) {
+        this.#clear.add(leap);
+        return { target, leap, turns: [], end, length };
+      }
+      leaps.splice(shortest, 1);
+    }
   }
 
   /** A pipe ends where it touches an outline, and at a place itself. */
@@ -242,9 +269,9 @@ class GrowingTree<Id> {
         clear[leg] = isClear(this.#ground, turns[from]!.at, at, inSight) ? CLEAR : BLOCKED;
       return clear[leg] === CLEAR;
     }
-    if (this.#seen.has(from)) return true;
+    if (this.#clear.has(from)) return true;
     if (isClear(this.#ground, from.via ?? from.from, at)) {
-      this.#seen.add(from);
+      this.#clear.add(from);
       return true;
     }
     this.#toTurns[turn] = this.#toTurns[turn]!.filter((leap) => leap !== from);
@@ -275,6 +302,29 @@ class GrowingTree<Id> {
     const leg = distance(at.at, ring[0]!);
     return leg < less && isClear(this.#ground, at.at, ring[0]!, inSight) ? { at: ring[0]!, leg } : null;
   }
+}
+
+const isSame = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1];
+
+const leapAlong = ({ from, gone }: Piece, near: Point, at: Point): Leap => ({
+  from: near,
+  gone: gone + distance(from, near),
+  length: distance(near, at),
+});
+
+/** From where a piece comes nearest to an outline, and from its end if something is in the way of that. */
+function leapsTo(ring: Ring, piece: Piece): Leap[] {
+  const { from, width } = gapBetween([piece.from, piece.to], ring);
+  const nearest: Leap = { from, gone: piece.gone + distance(piece.from, from), length: width };
+  return isSame(from, piece.to)
+    ? [nearest]
+    : [nearest, leapAlong(piece, piece.to, gapBetween([piece.to], ring).to)];
+}
+
+function shortestOf(leaps: readonly { readonly length: number }[]): number {
+  let shortest = 0;
+  for (let i = 1; i < leaps.length; i++) if (leaps[i]!.length < leaps[shortest]!.length) shortest = i;
+  return shortest;
 }
 
 function walkedBack(

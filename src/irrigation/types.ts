@@ -138,5 +138,7 @@ export interface DripPlan {
   readonly fittings: readonly Fitting[];
   readonly supply: DripSupply;
   readonly troubles: readonly DripTrouble[];
+  /** Where the main crosses a drawn path, once each: there it has to lie under the surface. */
+  readonly crossings: readonly { readonly pathId: ItemId; readonly at: Point }[];
   readonly sources: readonly Source[];
 }

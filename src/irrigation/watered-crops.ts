@@ -7,8 +7,8 @@ import { YEAR_DAYS } from "../water/calendar.ts";
 /**
  * What grows in a bed as its water is reckoned: each planting with its share of the soil and its days in the bed.
  *
- * Plantings that are crowded, on the same ground at the same time, drink from the same soil: together they count for no
- * more than all of it.
+ * Ground is shared out by clipping, in whole micrometres: where the parts of a day come to a little more than all of the
+ * soil, they count for all of it.
  */
 export function wateredCrops(bed: Bed, site: Site): readonly WateredCrop[] {
   const crops = plantsOf(bed, site)

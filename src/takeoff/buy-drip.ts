@@ -7,10 +7,10 @@ import type { BedDrip, DripPlan, FittingKey } from "../irrigation/types.ts";
 import { formatDistance, formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
 import { cheapestBoxes } from "./buy-fixings.ts";
+import { counted } from "./counted.ts";
 import { dripLineRolls, fittingGood, type Roll, standsAtTap, tubingRolls } from "./drip-goods.ts";
 import {
   type Bill,
-  counted,
   groupedBy,
   joinedBills,
   type Purchase,
@@ -42,20 +42,38 @@ interface Laying {
   readonly prices: GardenPrices;
 }
 
-/** Drip lines, the main, and what they are put together with. */
+interface Known {
+  /** Which beds there are, their stages, and the stage that is bought for. */
+  readonly key: string;
+  readonly units: Units;
+  readonly prices: GardenPrices;
+  readonly bill: Bill;
+}
+const known = new WeakMap<DripPlan, Known>();
+
+/** Drip lines, the main, and what they are put together with. Remembered by the plan, which is kept while a hand drags. */
 export function buyDrip(plan: DripPlan, garden: Garden, stage: Stage): Bill {
-  const stages = new Map(dripBeds(garden).map((bed) => [bed.id, bed.stage]));
+  const { units, prices } = garden;
+  const beds = dripBeds(garden);
+  const key = `${stage}: ${beds.map((bed) => `${bed.id} ${bed.stage}`).join()}`;
+  const before = known.get(plan);
+  if (before?.key === key && before.units === units && before.prices === prices) return before.bill;
+  const bill = bought(plan, new Map(beds.map((bed) => [bed.id, bed.stage])), stage, { units, prices });
+  known.set(plan, { key, units, prices, bill });
+  return bill;
+}
+
+function bought(
+  plan: DripPlan,
+  stages: ReadonlyMap<ItemId, number>,
+  stage: Stage,
+  { units, prices }: Pick<Laying, "units" | "prices">,
+): Bill {
   const laid = plan.beds.filter(({ bedId, lines }) => stages.has(bedId) && lines.length > 0);
   const first = Math.min(...laid.map(({ bedId }) => stages.get(bedId)!));
   const beds = laid.filter(({ bedId }) => stage === "all" || stages.get(bedId) === stage);
   if (beds.length === 0) return { purchases: [], offered: [] };
-  const laying: Laying = {
-    beds,
-    withMain: stage === "all" || stage === first,
-    plan,
-    units: garden.units,
-    prices: garden.prices,
-  };
+  const laying: Laying = { beds, withMain: stage === "all" || stage === first, plan, units, prices };
   return joinedBills([...lineBills(laying), ...tubingBills(laying), ...fittingBills(laying)]);
 }
 
