@@ -137,11 +137,12 @@ export { PAPER_IDS, PAPERS, type PaperId } from "./sheet/papers.ts";
 export { type PlanPicture, planPicture } from "./sheet/plan-picture.ts";
 export { sawAngleWords } from "./sheet/saw-angles.ts";
 export type { Hatch, Mark, Sheet } from "./sheet/types.ts";
+export { type YearSheet, yearSheet } from "./sheet/year-sheet.ts";
 export { type BedMonth, bedMonths, type ShadeSpell, type SunStretch } from "./sun/bed-months.ts";
 export { bedPlane, hoursOn } from "./sun/bed-plane.ts";
 export { TRELLIS } from "./sun/casters.ts";
 export { type ClockTime, clockTime, formatClock, instantAt, isTimeZone } from "./sun/clock.ts";
-export { MONTH_NAMES } from "./sun/day.ts";
+export { formatMonthDay, MONTH_NAMES, monthName } from "./sun/day.ts";
 export { LEAF_MONTHS, leafMonths } from "./sun/leaf.ts";
 export { SUN_CLOSER, SUN_LIVE, SUN_SETTLED, type SunOptions } from "./sun/options.ts";
 export { SUN_PLACES, SUN_PLACES_SOURCE, type SunPlace } from "./sun/places.ts";
@@ -211,6 +212,20 @@ export {
   KPA_PER_PSI,
   LITRES_PER_GALLON,
 } from "./units/water-measures.ts";
+export { type CalendarOptions, calendarText } from "./upkeep/calendar-text.ts";
+export { COVER_CROPS, type CoverCrop, coverCropAt } from "./upkeep/cover-crops.ts";
+export { TASK_KIND_LABELS } from "./upkeep/kind-labels.ts";
+export { type Lane, lanesOf } from "./upkeep/lanes.ts";
+export { comesUpIn, TASK_KINDS, type Task, type TaskKind } from "./upkeep/types.ts";
+export { yearRound } from "./upkeep/year-round.ts";
+export {
+  YEAR_PARTS,
+  type YearAhead,
+  type YearlyPrice,
+  type YearParts,
+  type YearsAhead,
+  yearsAhead,
+} from "./upkeep/years-ahead.ts";
 export { type BedWater, bedNeed, type MonthNeed, type WateredCrop } from "./water/bed-need.ts";
 export { dayOfYear, MONTH_DAYS } from "./water/calendar.ts";
 export {

@@ -1,8 +1,7 @@
 import type { Bed } from "../garden/kinds/bed.ts";
-import { counted } from "../takeoff/purchase.ts";
 import { controlPots, POT_TEST_SOURCE, POT_TEST_WEEKS, suspectPots, VERDICT_WORDS } from "./pot-test.ts";
 import type { Task } from "./types.ts";
-import { potWords } from "./words.ts";
+import { counted, potWords } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
 import { aboutLastFrost } from "./year-frame.ts";
 

@@ -10,11 +10,10 @@ import { groupedBy } from "../takeoff/purchase.ts";
 import { formatArea } from "../units/format-figure.ts";
 import {
   broadcastRate,
-  COVER_CROPS,
   COVER_DAYS_SOURCE,
   type CoverCrop,
+  coverCropAt,
   livesThrough,
-  usualCover,
 } from "./cover-crops.ts";
 import type { Task } from "./types.ts";
 import { capitalised, dayWords, listed, seedRange } from "./words.ts";
@@ -27,8 +26,8 @@ export const coveredBeds = ({ beds }: Pick<YearContext, "beds">): readonly Bed[]
     ({ winter, plantings }) => winter === "cover-crop" && !plantings.some(({ crop }) => isPerennial(crop)),
   );
 
-export const coverOf = ({ garden, frame }: Pick<YearContext, "garden" | "frame">): CoverCrop =>
-  COVER_CROPS[garden.upkeep.cover ?? usualCover(frame.winter, frame.freezes)];
+export const coverOf = ({ garden }: Pick<YearContext, "garden">): CoverCrop =>
+  coverCropAt(garden.upkeep.cover, garden.site);
 
 /** Seed of all covered beds, g: least and most of the rate. */
 export function coverSeed(beds: readonly Bed[], context: YearContext): readonly [number, number] {

@@ -2,6 +2,7 @@ import { poundsPerAcre } from "../crops/seed-rate.ts";
 import type { Site } from "../garden/garden.ts";
 import { fromMemory, published, type Source } from "../garden/source.ts";
 import type { CoverCropId } from "../garden/upkeep-field.ts";
+import { yearFrame } from "./year-frame.ts";
 
 /** A row of the table of cover crops. */
 export interface CoverCrop {
@@ -173,6 +174,12 @@ export function usualCover(winter: Site["winter"], freezes: boolean): CoverCropI
   if (!freezes) return "buckwheat";
   return winter === "freezing" ? "rye" : "crimson-clover";
 }
+
+/** The one sown at a site: as chosen, else what is usual for its winter. */
+export const coverCropAt = (chosen: CoverCropId | null, site: Site): CoverCrop => {
+  const { winter, freezes } = yearFrame(site);
+  return COVER_CROPS[chosen ?? usualCover(winter, freezes)];
+};
 
 /** Seed of a bed, where it is broadcast and raked in, g/m². */
 export const broadcastRate = ({ broadcast }: Pick<CoverCrop, "broadcast">): readonly [number, number] => [

@@ -1,13 +1,13 @@
 import type { Bed } from "../garden/kinds/bed.ts";
 import type { Source } from "../garden/source.ts";
 import { type Life, lifeOf, lifeOfTimber } from "../takeoff/lives.ts";
-import { counted, groupedBy } from "../takeoff/purchase.ts";
+import { groupedBy } from "../takeoff/purchase.ts";
 import { timberById } from "../takeoff/timbers.ts";
 import { formatArea } from "../units/format-figure.ts";
 import { formatDistance } from "../units/format-length.ts";
 import { renewalYears } from "./renewal-years.ts";
 import type { Task } from "./types.ts";
-import { listed } from "./words.ts";
+import { counted, listed } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
 import { aboutFirstFrost, aboutLastFrost } from "./year-frame.ts";
 

@@ -9,10 +9,10 @@ import { SOWING_SOURCES, sowingOf } from "../planting/sowing-table.ts";
 import { sowingWindow } from "../planting/sowing-window.ts";
 import type { PlantedPatch } from "../planting/types.ts";
 import { daysFrom, roundTheYear, YEAR_DAYS } from "../planting/year-day.ts";
-import { counted, groupedBy } from "../takeoff/purchase.ts";
+import { groupedBy } from "../takeoff/purchase.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { DayBy, Task } from "./types.ts";
-import { capitalised, dayWords } from "./words.ts";
+import { capitalised, counted, dayWords } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
 import { lasting } from "./year-frame.ts";
 

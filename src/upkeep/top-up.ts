@@ -1,12 +1,11 @@
 import type { Bed } from "../garden/kinds/bed.ts";
 import { litresOver } from "../takeoff/fill-volumes.ts";
-import { counted } from "../takeoff/purchase.ts";
 import { TOP_UPS, topUpDepth } from "../takeoff/top-ups.ts";
 import { formatArea, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { boughtWords, volumeWords } from "./bought.ts";
 import type { Task } from "./types.ts";
-import { depthRange } from "./words.ts";
+import { counted, depthRange } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
 import { aboutFirstFrost, aboutLastFrost } from "./year-frame.ts";
 

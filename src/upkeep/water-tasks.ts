@@ -4,12 +4,12 @@ import { bedWaterYears } from "../irrigation/bed-water-year.ts";
 import { dripPlan } from "../irrigation/drip-plan.ts";
 import type { BedWaterYear, DripZone } from "../irrigation/types.ts";
 import { meetInTime, roundTheYear } from "../planting/year-day.ts";
-import { counted, total } from "../takeoff/purchase.ts";
+import { total } from "../takeoff/purchase.ts";
 import { formatWater } from "../units/water-measures.ts";
 import { dayOfYear, daysIn, MONTHS } from "../water/calendar.ts";
 import { WEEKLY_RULE } from "../water/weekly-rule.ts";
 import type { Task } from "./types.ts";
-import { capitalised, listed } from "./words.ts";
+import { capitalised, counted, listed } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
 import { aboutFirstFrost, aboutLastFrost } from "./year-frame.ts";
 
@@ -33,16 +33,18 @@ function monthTask(
 ): Task[] {
   const { units } = context;
   const asks = years.filter((year) => asksIn(month, year, context));
-  if (asks.length === 0) return [];
   const asking = new Set(asks.map(({ bedId }) => bedId));
-  const running = zones.flatMap((zone, i) => {
+  // Where it freezes the lines are empty in winter: what then wants water gets it by hand.
+  const laid = context.frame.freezes && !isGrowing(month, context) ? [] : zones;
+  const running = laid.flatMap((zone, i) => {
     const minutes = Math.round(zone.minutesAWeek[month] ?? 0);
-    const runs = minutes > 0 && zone.bedIds.some((id) => asking.has(id));
-    return runs ? [`${zoneName(zone, i, zones, context)}: ${minutesWords(minutes)} a week`] : [];
+    const runs = minutes >= LEAST_MINUTES && zone.bedIds.some((id) => asking.has(id));
+    return runs ? [`${zoneName(zone, i, laid, context)}: ${minutesWords(minutes)} a week`] : [];
   });
-  const onZones = new Set<ItemId>(zones.flatMap(({ bedIds }) => bedIds));
+  const onZones = new Set<ItemId>(laid.flatMap(({ bedIds }) => bedIds));
   const byHand = asks.filter(({ bedId }) => !onZones.has(bedId));
   const litres = total(byHand, ({ litresAWeek }) => litresAWeek[month] ?? 0);
+  if (running.length === 0 && litres === 0) return [];
   const beds = context.beds.filter(({ id }) => asking.has(id));
   const byRule = asks.every(({ method }) => method === "rule-of-thumb");
   const rain = byRule ? "about an inch a week, less the rain that falls" : "rain of a mean year is taken off";
@@ -52,7 +54,7 @@ function monthTask(
       id: `water-${String(month + 1).padStart(2, "0")}`,
       kind: "water",
       title: drips ? "Set the drip timer, and water" : "Water the beds",
-      detail: `${capitalised(context.named(beds))}: ${rain}. ${drips ? runsWords(zones, month) : "Seldom and deep: a good soaking two or three times a week."}`,
+      detail: `${capitalised(context.named(beds))}: ${rain}. ${drips ? runsWords(laid, month) : "Seldom and deep: a good soaking two or three times a week."}`,
       from: dayOfYear(month, 1),
       days: daysIn(month),
       dayBy: "months",
@@ -80,20 +82,32 @@ function monthTask(
 
 /**
  * Whether a bed is watered in a month. The rule of thumb is for growing weather: in the months of frost nothing is watered
- * by it, and where winters freeze nothing is watered at all, for the pipes are empty.
+ * by it, and where winters freeze nothing is watered at all. What is less than a shower is left to the rain.
  */
-function asksIn(month: number, { litresAWeek, method }: BedWaterYear, { frame }: YearContext): boolean {
-  if (!((litresAWeek[month] ?? 0) > 0)) return false;
-  const always = !frame.freezes || (method !== "rule-of-thumb" && frame.winter === "mild");
-  return (
-    always ||
-    meetInTime(
-      { from: dayOfYear(month, 1), days: daysIn(month) },
-      { from: roundTheYear(frame.last - BEFORE_LAST_FROST), days: frame.freeDays + BEFORE_LAST_FROST },
-    )
-  );
+function asksIn(
+  month: number,
+  { litresAWeek, areaMm2, method }: BedWaterYear,
+  context: YearContext,
+): boolean {
+  const depth = ((litresAWeek[month] ?? 0) * MM3_PER_LITRE) / Math.max(1, areaMm2);
+  if (depth < LEAST_DEPTH) return false;
+  const { freezes, winter } = context.frame;
+  const always = !freezes || (method !== "rule-of-thumb" && winter === "mild");
+  return always || isGrowing(month, context);
 }
 
+/** Whether any of a month lies between the first planting out and the first frost. */
+const isGrowing = (month: number, { frame }: YearContext): boolean =>
+  meetInTime(
+    { from: dayOfYear(month, 1), days: daysIn(month) },
+    { from: roundTheYear(frame.last - BEFORE_LAST_FROST), days: frame.freeDays + BEFORE_LAST_FROST },
+  );
+
+const MM3_PER_LITRE = 1e6;
+/** A week's water that is worth going out for, mm. */
+const LEAST_DEPTH = 1;
+/** Shorter runs of a week do not fill the lines. */
+const LEAST_MINUTES = 2;
 /** The first crops stand in the open so long before the last frost, days. */
 const BEFORE_LAST_FROST = 14;
 

@@ -32,6 +32,10 @@ export function bedsWords(beds: readonly Bed[], all: number): string {
   return `${names.slice(0, MOST_NAMED - 1).join(", ")} and ${names.length - MOST_NAMED + 1} more`;
 }
 
+/** "1 bed", "6 beds" */
+export const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
+
 /** "2 in to 3 in" */
 export const depthRange = ([least, most]: readonly [number, number], units: Units): string =>
   least === most ? formatShort(least, units) : `${formatShort(least, units)} to ${formatShort(most, units)}`;

@@ -53,7 +53,7 @@ const octets = (line: string) => new TextEncoder().encode(line).length;
 function expectWellFormed(text: string): void {
   expect(text.endsWith("\r\n")).toBe(true);
   expect(text.replace(/\r\n/g, "")).not.toMatch(/[\r\n]/);
-  for (const line of text.split("\r\n")) expect(octets(line)).toBeLessThanOrEqual(75);
+  expect(Math.max(...text.split("\r\n").map(octets))).toBeLessThanOrEqual(75);
   // No control characters but the tab.
   expect(text.replace(/\r\n/g, "")).not.toMatch(/[^\P{Cc}\t]/u);
   expect(text).not.toMatch(/\p{Cs}/u);
@@ -197,7 +197,7 @@ describe("whatever things are called", () => {
           .join("\n");
         expect(event?.summary).toBe(shown);
       }),
-      { numRuns: 300, seed: 5545 },
+      { numRuns: 150, seed: 5545 },
     );
   });
 });

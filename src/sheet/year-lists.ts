@@ -1,0 +1,116 @@
+import type { Garden } from "../garden/garden.ts";
+import { MONTH_NAMES } from "../sun/day.ts";
+import { formatMoney } from "../units/format-figure.ts";
+import type { Task } from "../upkeep/types.ts";
+import { bedsWords, dayWords } from "../upkeep/words.ts";
+import { yearsAhead } from "../upkeep/years-ahead.ts";
+import { MONTHS, monthOfDay } from "../water/calendar.ts";
+import { type Block, paragraph, type Row, tableRow } from "./flow.ts";
+import { LEAST_PT, textWidth } from "./lettering.ts";
+
+/** How much the year's page tells of each task; less where it would not fit. */
+export type YearDetail = "whole" | "short" | "titles";
+
+/** The tasks of each month in which any begins, and what the years ahead cost. */
+export function yearBlocks(
+  garden: Garden,
+  tasks: readonly Task[],
+  detail: YearDetail,
+  width: number,
+): Block[] {
+  const months = MONTHS.map((month): Block => {
+    const own = tasks.filter(({ from }) => monthOfDay(from) === month);
+    return {
+      heading: MONTH_NAMES[month]!,
+      rows: own.map((task) => taskRow(task, garden, detail, width)),
+      spare: {
+        from: 0,
+        more: (left) => `${left} of the tasks of ${MONTH_NAMES[month]} are not on this page.`,
+      },
+    };
+  });
+  return [...months, moneyBlock(garden, width), careBlock(tasks, width)];
+}
+
+/** Room for the widest of "28 Mar–28 Nov", mm. */
+const DAYS_ROOM = textWidth("28 Mar–28 Nov", LEAST_PT) + 1.6;
+
+function taskRow(task: Task, garden: Garden, detail: YearDetail, width: number): Row {
+  const beds = garden.items.filter((item) => item.kind === "bed");
+  const own = beds.filter(({ id }) => task.bedIds.includes(id));
+  const quantities =
+    detail === "whole" ? task.quantities : detail === "short" ? task.quantities.slice(0, 1) : [];
+  const where = detail === "titles" ? "" : bedsWords(own, beds.length);
+  const words = [
+    `${task.title}${yearWords(task, garden)}`,
+    ...(where === "" ? [] : [where]),
+    ...quantities,
+  ].join("; ");
+  return tableRow(
+    [
+      { words: task.dayBy === "months" ? "all month" : spanWords(task), x: 0 },
+      { words, x: DAYS_ROOM, width: width - DAYS_ROOM },
+    ],
+    width,
+  );
+}
+
+/** "12–25 Mar", or "12 Mar–4 Apr". */
+function spanWords({ from, days }: Task): string {
+  const [first, last] = [dayWords(from), dayWords(from + days - 1)];
+  if (days === 1) return first;
+  const [date = "", month] = first.split(" ");
+  return last.endsWith(` ${month}`) && days < 32 ? `${date}–${last}` : `${first}–${last}`;
+}
+
+/** In which years, where it is not all of them. */
+function yearWords({ since, years }: Task, { upkeep }: Garden): string {
+  const named = (after: number) =>
+    upkeep.firstYear === null ? `year ${after + 1}` : `${upkeep.firstYear + after}`;
+  if (years !== null) return ` (${years.map(named).join(", ")})`;
+  return since > 1 ? ` (from ${named(since)})` : "";
+}
+
+function careBlock(tasks: readonly Task[], width: number): Block {
+  const cautions = [
+    ...new Set(tasks.filter(({ kind }) => CAREFUL.includes(kind)).flatMap((task) => task.cautions)),
+  ];
+  return {
+    heading: "Take care",
+    rows: cautions.map((caution) => paragraph(caution, width, { indent: 2 })),
+    spare: { from: 0, more: () => "The cautions stand in the ledger, under Year round." },
+  };
+}
+
+const CAREFUL: readonly Task["kind"][] = ["top-up", "mulch", "cover-crop", "bioassay", "renewal"];
+
+/** What each year costs at today's prices. */
+function moneyBlock(garden: Garden, width: number): Block {
+  const { years, sums, horizon } = yearsAhead(garden);
+  const { currency } = garden.prices;
+  const money = (amount: number) => formatMoney(amount, currency, false);
+  const first = garden.upkeep.firstYear;
+  const row = (words: string, amount: number, weight: "normal" | "bold" = "normal") =>
+    tableRow(
+      [
+        { words, x: 0, width: width - MONEY_ROOM, weight },
+        { words: money(amount), x: width, anchor: "end", weight },
+      ],
+      width,
+    );
+  return {
+    heading: `What ${horizon === 1 ? "the year" : `${horizon} years`} cost`,
+    rows: [
+      ...years.map(({ year, total, renewed }) =>
+        row(
+          `${first === null ? `Year ${year + 1}` : first + year}${renewed.length > 0 ? `: ${[...new Set(renewed)].join(", ").toLowerCase()}` : ""}`,
+          total,
+        ),
+      ),
+      row("All years, at today’s prices", sums.total, "bold"),
+    ],
+    spare: { from: 0, more: () => "What the years cost stands in the ledger, under Year round." },
+  };
+}
+
+const MONEY_ROOM = 16;
