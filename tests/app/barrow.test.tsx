@@ -1,15 +1,16 @@
-import { cleanup, render, screen, within } from "@testing-library/react";
+import { act, cleanup, fireEvent, render, screen, within } from "@testing-library/react";
 import { userEvent } from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { Barrow } from "../../app/barrow/Barrow.tsx";
 import { GOODS } from "../../app/barrow/goods.ts";
 import { ICONS } from "../../app/barrow/icons.tsx";
+import { setBoard } from "../../app/plan/hands/board.ts";
 import { tapDrawing } from "../../app/plan/hands/drawing.ts";
 import { NO_MARKS, useMarks } from "../../app/plan/hands/marks.ts";
 import { DESK } from "../../app/plan/hands/use-hands.ts";
 import { useEditor } from "../../app/store/use-editor.ts";
 import { BARROW, type Point } from "../../src/index.ts";
-import { gardenOf } from "../helpers/garden-of.ts";
+import { bed, gardenOf } from "../helpers/garden-of.ts";
 
 const state = () => useEditor.getState();
 
@@ -74,6 +75,45 @@ describe("the barrow", () => {
     await user.click(screen.getByRole("button", { name: "Done" }));
     expect(state().garden.items).toMatchObject([{ kind: "fence", points: { length: 2 } }]);
     expect(screen.queryByRole("button", { name: "Done" })).toBeNull();
+  });
+
+  it("has crops wait for their place in a bed: chosen by tap or Enter, dropped by another tap", async () => {
+    const user = userEvent.setup();
+    render(<Barrow />);
+    const crops = screen.getByRole("button", { name: "Crops in a bed" });
+    await user.click(crops);
+    expect(crops.getAttribute("aria-pressed")).toBe("true");
+    await user.selectOptions(screen.getByLabelText("Crop"), "Tomato");
+    expect(state().placing).toBe("crop:tomato");
+    expect(crops.getAttribute("aria-pressed")).toBe("true");
+    await user.click(crops);
+    expect(state().placing).toBeNull();
+    crops.focus();
+    await user.keyboard("{Enter}");
+    expect(document.activeElement).toBe(screen.getByLabelText("Crop"));
+  });
+
+  it("drops a crop into the bed it is dragged onto, for an even share, and nowhere else", () => {
+    const salads = bed("salads", { name: "Salads", x: 1000, y: 1000, w: 1200, h: 2400 });
+    act(() => state().open(gardenOf(salads)));
+    act(() => state().setView({ x: 0, y: 0, scale: 0.1 }));
+    const board = document.createElement("div");
+    board.getBoundingClientRect = () => new DOMRect(0, 0, 800, 600);
+    setBoard(board);
+    render(<Barrow />);
+    const crops = screen.getByRole("button", { name: "Crops in a bed" });
+    crops.setPointerCapture = () => {};
+    const carry = (x: number, y: number) => {
+      fireEvent.pointerDown(crops, { button: 0, clientX: 300, clientY: 700, pointerId: 1 });
+      fireEvent.pointerMove(crops, { clientX: x, clientY: y, pointerId: 1 });
+      fireEvent.pointerUp(crops, { clientX: x, clientY: y, pointerId: 1 });
+    };
+    carry(700, 50);
+    expect(state().past).toEqual([]);
+    carry(150, 200);
+    expect(state().garden.items[0]).toMatchObject({ plantings: [{ crop: "lettuce-leaf", patch: null }] });
+    expect(state().past.map(({ label }) => label)).toEqual(["Plant leaf lettuce in Salads"]);
+    setBoard(null);
   });
 
   it("is one tab stop; the arrow keys go along it and round", async () => {

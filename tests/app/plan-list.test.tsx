@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { SelectionActions } from "../../app/plan/hands/SelectionActions.tsx";
 import { PlanList } from "../../app/plan/PlanList.tsx";
 import { useEditor } from "../../app/store/use-editor.ts";
-import { itemId } from "../../src/index.ts";
+import { growing, itemId } from "../../src/index.ts";
 import { bed, gardenOf, tap } from "../helpers/garden-of.ts";
 
 const salads = bed("salads", { name: "Salads", x: 0, y: 0, w: 1219.2, h: 2438.4 });
@@ -26,6 +26,13 @@ describe("the plan's list twin", () => {
     expect(button("salads").textContent).toContain("4 ft by 8 ft");
     expect(button("tap").dataset).toMatchObject({ x: "100", y: "9000" });
     expect(screen.getAllByRole("button")).toHaveLength(5);
+  });
+
+  it("tells what grows in a bed", () => {
+    state().open(gardenOf({ ...salads, plantings: growing("lettuce-leaf", "radish", "radish") }, beans));
+    render(<PlanList />);
+    expect(button("salads").textContent).toBe("Bed Salads, 4 ft by 8 ft; leaf lettuce, radish");
+    expect(button("beans").textContent).toBe("Bed Beans, 2 ft 11 7/16 in by 5 ft 10⅞ in");
   });
 
   it("chooses with Space, more with Ctrl, and shows what is chosen", async () => {

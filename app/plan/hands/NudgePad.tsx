@@ -9,13 +9,14 @@ import { TURN_STEP } from "./gestures/turn.ts";
 import { useMarks } from "./marks.ts";
 import { nudge, nudgeTurn } from "./nudge.ts";
 import { NUDGE_STEPS, nextStep } from "./nudge-steps.ts";
+import { nudgePatch } from "./patch-keys.ts";
 import { DESK } from "./use-hands.ts";
 import "./nudge-pad.css";
 
 const KEY = "bedwright-arrow-pad";
 
 /**
- * Arrows for a finger, over the plan: what is selected, or the corner that is held, goes one chosen step at a press,
+ * Arrows for a finger, over the plan: what is selected, or the corner or the crop’s place that is held, goes one chosen step at a press,
  * and turns. For who has no arrow keys and would rather not drag; styles show it where fingers may come.
  */
 export function NudgePad() {
@@ -35,7 +36,7 @@ export function NudgePad() {
   const held = heldCorner(DESK) !== null;
   const move = (x: number, y: number) => () => {
     const by: Point = [x * step, y * step];
-    if (!nudgeCorner(DESK, by)) nudge(DESK, by);
+    if (!nudgePatch(DESK, by) && !nudgeCorner(DESK, by)) nudge(DESK, by);
   };
   const arrow = (label: string, x: number, y: number, turn: number) => (
     <PadKey
