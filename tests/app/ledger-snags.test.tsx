@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { Ledger } from "../../app/ledger/Ledger.tsx";
 import { useEditor } from "../../app/store/use-editor.ts";
 import { LIMITS } from "../../src/index.ts";
-import { gardenOf, thing } from "../helpers/garden-of.ts";
+import { door, gardenOf, house, tap, thing } from "../helpers/garden-of.ts";
 import { foundNow, itemNow, moveWay, onTheBoard, snagOf } from "./ledger-scene.ts";
 
 const roots = thing("bed", "roots", { name: "Roots", at: [700, 900] });
@@ -166,5 +166,27 @@ describe("the voice for screen readers", () => {
     expect(
       await screen.findByText("Done: Shift 3 in down. Nothing to fix; 1 should fix.", {}, { timeout: 3000 }),
     ).toBe(screen.getByRole("status"));
+  });
+});
+
+describe("a plan without a bed", () => {
+  afterEach(cleanup);
+  const steps = () => screen.getAllByRole("listitem").map((step) => step.textContent);
+
+  it("is told what comes next, and not that all is well", async () => {
+    onTheBoard(gardenOf());
+    render(<Ledger />);
+    expect(screen.getByRole("heading", { name: "No bed on the plan yet" })).toBeTruthy();
+    expect(screen.queryByText(/The build sheet is ready/)).toBeNull();
+    expect(steps().join(" ")).toMatch(/outline.*house.*kitchen.*tap.*north.*Drag a bed/s);
+    await userEvent.click(button("the yard"));
+    expect(useEditor.getState().yardSelected).toBe(true);
+  });
+
+  it("is not asked for what stands there already", () => {
+    onTheBoard(gardenOf(house("house"), door("door"), tap("tap")));
+    render(<Ledger />);
+    expect(steps().join(" ")).not.toMatch(/kitchen|tap/);
+    expect(steps().at(-1)).toMatch(/^Drag a bed out of the barrow/);
   });
 });

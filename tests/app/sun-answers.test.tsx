@@ -146,6 +146,19 @@ describe("the best place", () => {
     expect(await screen.findByText("It could not be looked for: no ground.")).toBeTruthy();
   });
 
+  it("is no longer looked for once that is stopped, and the keyboard stays where it was", async () => {
+    let answer: (place: BestPlace) => void = () => undefined;
+    ask.bestPlace.mockReturnValueOnce(new Promise((resolve) => (answer = resolve)));
+    render(shown());
+    await userEvent.click(screen.getByRole("button", { name: "Best place for it" }));
+    expect(screen.getByRole("status").textContent).toBe("Looking…");
+    await userEvent.click(screen.getByRole("button", { name: "Stop looking" }));
+    expect(screen.getByRole("button", { name: "Best place for it" })).toBe(document.activeElement);
+    await act(async () => answer(place));
+    expect(screen.queryByRole("button", { name: "Move it there" })).toBeNull();
+    expect(screen.getByRole("status").textContent).toBe("");
+  });
+
   it("of a garden that has changed meanwhile is not offered", async () => {
     let answer: (place: BestPlace) => void = () => undefined;
     ask.bestPlace.mockReturnValueOnce(new Promise((resolve) => (answer = resolve)));

@@ -2,6 +2,7 @@ import { type PointerEvent, useEffect, useRef, useState } from "react";
 import type { Garden, Snag, WayOut } from "../../../src/index.ts";
 import { useFindings } from "../../live/findings.ts";
 import { useEditor } from "../../store/use-editor.ts";
+import { NothingYet } from "./NothingYet.tsx";
 import { SnagEntry } from "./SnagEntry.tsx";
 import { leaveOff, takeWayOut, tryOut } from "./way-out.ts";
 
@@ -58,6 +59,7 @@ export function SnagsLeaf() {
     if (!problem) list.current?.focus();
   };
 
+  const hasBeds = garden.items.some(({ kind }) => kind === "bed");
   if (findings.of === null) return <p className="leaf-text quiet">Reckoning…</p>;
   return (
     <>
@@ -66,7 +68,8 @@ export function SnagsLeaf() {
           {refusal}
         </p>
       ) : null}
-      {snags.length === 0 ? <NothingWrong /> : null}
+      {hasBeds ? null : <NothingYet garden={garden} />}
+      {hasBeds && snags.length === 0 ? <NothingWrong /> : null}
       <ul
         className="snags"
         ref={list}

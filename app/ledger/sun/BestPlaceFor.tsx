@@ -30,6 +30,7 @@ export function BestPlaceFor({ bed }: { readonly bed: ItemOf<"bed"> }) {
   // What was found in a garden that has changed since is no answer.
   const search = asked?.of === garden ? asked.search : null;
   const place = search?.state === "found" ? search.place : null;
+  const isLooking = search?.state === "looking";
 
   useEffect(() => {
     useMoment.setState({ ghost: place?.ring ?? null });
@@ -45,7 +46,9 @@ export function BestPlaceFor({ bed }: { readonly bed: ItemOf<"bed"> }) {
       const found = await questions.bestPlace(garden, bed.id);
       // The newest question is the one that counts.
       setAsked((now) =>
-        now?.of === garden ? { of: garden, search: { state: "found", place: found } } : now,
+        now?.of === garden && now.search.state === "looking"
+          ? { of: garden, search: { state: "found", place: found } }
+          : now,
       );
     } catch (error) {
       keep({ state: "failed", reason: error instanceof Error ? error.message : String(error) });
@@ -74,13 +77,8 @@ export function BestPlaceFor({ bed }: { readonly bed: ItemOf<"bed"> }) {
         </>
       ) : (
         <>
-          <button
-            type="button"
-            className="button"
-            aria-disabled={search?.state === "looking"}
-            onClick={() => search?.state !== "looking" && void look()}
-          >
-            Best place for it
+          <button type="button" className="button" onClick={() => (isLooking ? setAsked(null) : void look())}>
+            {isLooking ? "Stop looking" : "Best place for it"}
           </button>
           <p role="status">{search ? searchWords(search) : ""}</p>
         </>
