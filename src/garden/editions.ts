@@ -1,5 +1,5 @@
 import { FOOT, INCH } from "../units/length.ts";
-import { word } from "../words/say.ts";
+import { toldTable, word } from "../words/say.ts";
 import { fromMemory, published, type Source } from "./source.ts";
 
 /** The editions of standards for wheelchair users whose figures a garden can be held to. */
@@ -35,7 +35,7 @@ const iso = (value: number, what: string): EditionFigure => ({
   source: fromMemory(`ISO 21542, ${what}`),
 });
 
-export const EDITIONS: Readonly<Record<EditionId, Edition>> = {
+const ROWS: Readonly<Record<EditionId, Edition>> = {
   "ada-2010": {
     label: word("2010 ADA Standards, inches"),
     note: word("60 in circle, ways of 36 in"),
@@ -88,5 +88,7 @@ export const EDITIONS: Readonly<Record<EditionId, Edition>> = {
     },
   },
 };
+
+export const EDITIONS = toldTable(ROWS, "label", "note");
 
 export const editionIds = Object.keys(EDITIONS) as EditionId[];

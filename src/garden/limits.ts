@@ -1,5 +1,5 @@
 import { FOOT, INCH } from "../units/length.ts";
-import { word } from "../words/say.ts";
+import { toldTable, word } from "../words/say.ts";
 import { EDITIONS, type EditionId } from "./editions.ts";
 import { practice, published, type Source } from "./source.ts";
 
@@ -13,8 +13,7 @@ export interface Limit {
 
 const ADA = (section: string) => published(`2010 ADA Standards for Accessible Design, ${section}`);
 
-/** Every limit the rules hold a garden to. The gardener may change each one in the Site leaf. */
-export const LIMITS = {
+const ROWS = {
   // Reach
   reach: {
     label: word("Reach from a standing edge"),
@@ -304,6 +303,9 @@ export const LIMITS = {
     source: practice("about 10 ft; only a soil test proves anything"),
   },
 } as const satisfies Record<string, Limit>;
+
+/** Every limit the rules hold a garden to. The gardener may change each one in the Site leaf. */
+export const LIMITS = toldTable(ROWS, "label");
 
 export type LimitId = keyof typeof LIMITS;
 export type Limits = Readonly<Record<LimitId, number>>;

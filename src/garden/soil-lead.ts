@@ -1,4 +1,4 @@
-import { say, told, word } from "../words/say.ts";
+import { say, toldWhenRead, word } from "../words/say.ts";
 import { published, type Source } from "./source.ts";
 
 /** A figure that somebody has drawn for lead in soil, parts per million (mg/kg). */
@@ -36,7 +36,7 @@ export const LEAD_LEVELS: readonly LeadLevel[] = [
     superseded: false,
     source: published("EPA residential soil lead directive, 20 October 2025, as tracked by a law programme"),
   },
-];
+].map((level) => toldWhenRead(level, "words"));
 
 /** Where a soil test stands to each level: at a level is not above it. */
 export const leadVerdicts = (
@@ -47,5 +47,5 @@ export const leadVerdicts = (
 /** The levels in force, for the sentence that sends somebody to a laboratory. */
 export const leadLevelsInForce = (): string =>
   LEAD_LEVELS.filter(({ superseded }) => !superseded)
-    .map(({ ppm, words }) => say`${told(words)} ${ppm} ppm`)
+    .map(({ ppm, words }) => say`${words} ${ppm} ppm`)
     .join(", ");

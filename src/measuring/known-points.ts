@@ -6,6 +6,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { placed } from "../geometry/vector.ts";
+import { say, told, word } from "../words/say.ts";
 
 /** A point that a tape can be held to, or measured up to. */
 export interface KnownPoint {
@@ -42,7 +43,12 @@ function pointsToMeasureFrom(item: Item): KnownPoint[] {
     case "fence":
       return item.points.map((local, i) => ({
         key: `${item.id} point ${i + 1}`,
-        label: `${name}, ${i === 0 ? "start" : i === item.points.length - 1 ? "end" : `bend ${i}`}`,
+        label:
+          i === 0
+            ? say`${name}, start`
+            : i === item.points.length - 1
+              ? say`${name}, end`
+              : say`${name}, bend ${i}`,
         at: placed(local, item.at, item.turn),
       }));
     case "gate":
@@ -67,7 +73,7 @@ export function ownPoints(item: Item): readonly KnownPoint[] {
   if ("points" in item) {
     return item.points.map((local, i) => ({
       key: `${item.id} point ${i + 1}`,
-      label: `${name}, point ${i + 1}`,
+      label: say`${name}, point ${i + 1}`,
       at: placed(local, item.at, item.turn),
     }));
   }
@@ -76,7 +82,7 @@ export function ownPoints(item: Item): readonly KnownPoint[] {
 
 const middleOf = (item: Item): KnownPoint => ({
   key: `${item.id} middle`,
-  label: `${nameOf(item)}, middle`,
+  label: say`${nameOf(item)}, middle`,
   at: item.at,
 });
 
@@ -85,17 +91,28 @@ function cornersOf(name: string, id: string, ring: Ring): KnownPoint[] {
   const box = boundsOf(ring);
   return ring.map((at, i) => {
     const side = where(at, box);
-    return { key: `${id} corner ${i + 1}`, label: `${name}, corner ${i + 1}${side ? `, ${side}` : ""}`, at };
+    return {
+      key: `${id} corner ${i + 1}`,
+      label: side ? say`${name}, corner ${i + 1}, ${told(side)}` : say`${name}, corner ${i + 1}`,
+      at,
+    };
   });
 }
 
+/** By how far down they lie, then how far across. */
+const CORNERS = [
+  [word("top left"), word("top right")],
+  [word("bottom left"), word("bottom right")],
+] as const;
+
 /** A corner is called by where it lies on the plan if it lies near a corner of the box round all: "top left". */
 function where([x, y]: Point, box: ReturnType<typeof boundsOf>): string | null {
-  const part = (value: number, least: number, most: number, low: string, high: string) => {
+  /** Which end of the box it is near: 0 the low one, 1 the high one. */
+  const end = (value: number, least: number, most: number): 0 | 1 | null => {
     const share = (value - least) / (most - least);
-    return share < 1 / 3 ? low : share > 2 / 3 ? high : null;
+    return share < 1 / 3 ? 0 : share > 2 / 3 ? 1 : null;
   };
-  const down = part(y, box.minY, box.maxY, "top", "bottom");
-  const across = part(x, box.minX, box.maxX, "left", "right");
-  return down && across ? `${down} ${across}` : null;
+  const down = end(y, box.minY, box.maxY);
+  const across = end(x, box.minX, box.maxX);
+  return down === null || across === null ? null : CORNERS[down][across];
 }

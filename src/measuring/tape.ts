@@ -1,5 +1,6 @@
 import type { Point } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
+import { say } from "../words/say.ts";
 
 /** A point somebody has measured from, and how far the tape ran. */
 export interface Tape {
@@ -52,9 +53,9 @@ export function placesByTape(first: Tape, second: Tape): readonly [Point, Point]
 function refuseApart(first: number, second: number, apart: number): void {
   const short = apart - (first + second);
   if (short > READING)
-    throw new TapeError("the two tapes together do not reach from one point to the other", short);
+    throw new TapeError(say`the two tapes together do not reach from one point to the other`, short);
   const past = Math.abs(first - second) - apart;
   if (past > READING) {
-    throw new TapeError("one tape runs past all that the other reaches: one of the two was misread", past);
+    throw new TapeError(say`one tape runs past all that the other reaches: one of the two was misread`, past);
   }
 }

@@ -1,5 +1,6 @@
 import { nameOf } from "../garden/name-of.ts";
 import { practice } from "../garden/source.ts";
+import { say, word } from "../words/say.ts";
 import { conflictFindings } from "./conflict-findings.ts";
 import { defineRule } from "./rule.ts";
 
@@ -7,15 +8,15 @@ import { defineRule } from "./rule.ts";
 export const bedInPath = defineRule({
   id: "bed-in-path",
   grade: "must",
-  promise: "Nothing is built on a drawn path.",
-  why: "A drawn path says where people are meant to walk; whatever stands in it takes from its width.",
+  promise: word("Nothing is built on a drawn path."),
+  why: word("A drawn path says where people are meant to walk; whatever stands in it takes from its width."),
   source: practice("the plan's own paths"),
   needs: ["garden", "place"],
 
   check(facts) {
     return conflictFindings(facts, ["path"], (movable, path, depth) => ({
-      title: `${nameOf(movable)} stands ${depth} into ${nameOf(path)}`,
-      detail: `It stands in the path and takes ${depth} of its width.`,
+      title: say`${nameOf(movable)} stands ${depth} into ${nameOf(path)}`,
+      detail: say`It stands in the path and takes ${depth} of its width.`,
     }));
   },
 });

@@ -2,6 +2,7 @@ import { roundZone } from "../access/clear-zones.ts";
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { nearerThan, pointRing } from "./near.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
@@ -10,8 +11,10 @@ import { shiftWayOut } from "./shift-way-out.ts";
 export const bedInTreeRoots = defineRule({
   id: "bed-in-tree-roots",
   grade: "should",
-  promise: "Every bed stands clear of tree roots.",
-  why: "Feeder roots grow up into good soil within a season or two and drink and eat what was meant for the crops.",
+  promise: word("Every bed stands clear of tree roots."),
+  why: word(
+    "Feeder roots grow up into good soil within a season or two and drink and eat what was meant for the crops.",
+  ),
   source: LIMITS.rootZone.source,
   limits: ["rootZone"],
   needs: ["garden", "items", "beds", "limits", "units"],
@@ -31,8 +34,8 @@ export const bedInTreeRoots = defineRule({
             measured: gap.width,
             limit,
             unit: "mm" as const,
-            title: `${nameOf(bed)}: in the roots of ${nameOf(tree)}`,
-            detail: `It stands ${far} from the trunk; roots of a crown this wide are likely to reach ${roots}.`,
+            title: say`${nameOf(bed)}: in the roots of ${nameOf(tree)}`,
+            detail: say`It stands ${far} from the trunk; roots of a crown this wide are likely to reach ${roots}.`,
             get waysOut() {
               return shiftWayOut(garden, bed.id, {
                 least: limit - gap.width,

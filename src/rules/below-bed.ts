@@ -7,6 +7,7 @@ import type { Limits } from "../garden/limits.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { centroid } from "../geometry/ring.ts";
 import type { Point } from "../geometry/types.ts";
+import { say, told, word } from "../words/say.ts";
 
 /** What roots meet below the soil of a bed. */
 export interface Below {
@@ -18,10 +19,11 @@ export interface Below {
 }
 
 const COVER_WORDS: Partial<Record<Cover, string>> = {
-  paving: "over paving",
-  deck: "on a deck",
-  roof: "on a roof",
+  paving: word("over paving"),
+  deck: word("on a deck"),
+  roof: word("on a roof"),
 };
+const HARD_GROUND = word("over hard ground");
 
 /**
  * What stops roots below a bed, and how much soil it then has to hold.
@@ -39,11 +41,11 @@ export function belowBed(bed: Bed, grounds: readonly GroundUnder[], limits: Limi
     least: limits.hardDepth,
     asks: whole,
   });
-  if (bed.legs !== null) return { words: "in a table bed", at: middle, least: 0, asks: open };
+  if (bed.legs !== null) return { words: say`in a table bed`, at: middle, least: 0, asks: open };
   const hard = grounds.find(({ ground }) => isHard(ground.cover));
-  if (hard) return stopped(COVER_WORDS[hard.ground.cover] ?? "over hard ground", hard.at);
+  if (hard) return stopped(told(COVER_WORDS[hard.ground.cover] ?? HARD_GROUND), hard.at);
   if (bed.bottom.liner === "sheet") return stopped("over a sheet", middle);
   const bad = grounds.find(({ ground }) => ground.contaminated);
-  if (bad) return stopped("over contaminated ground", bad.at);
-  return { words: "over open ground", at: middle, least: limits.openDepth, asks: open };
+  if (bad) return stopped(say`over contaminated ground`, bad.at);
+  return { words: say`over open ground`, at: middle, least: limits.openDepth, asks: open };
 }

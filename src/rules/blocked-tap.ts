@@ -1,6 +1,7 @@
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { nearerThan, pointRing } from "./near.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
@@ -9,8 +10,8 @@ import { shiftWayOut } from "./shift-way-out.ts";
 export const blockedTap = defineRule({
   id: "blocked-tap",
   grade: "should",
-  promise: "There is room round every tap.",
-  why: "A can must fit under the tap and a hand must turn it, with the hose on.",
+  promise: word("There is room round every tap."),
+  why: word("A can must fit under the tap and a hand must turn it, with the hose on."),
   source: LIMITS.tapClear.source,
   limits: ["tapClear"],
   needs: ["garden", "items", "beds", "limits", "units"],
@@ -30,8 +31,8 @@ export const blockedTap = defineRule({
             measured: gap.width,
             limit,
             unit: "mm" as const,
-            title: `${nameOf(bed)}: ${far} from ${nameOf(tap)}`,
-            detail: `It stands ${far} from the tap, where ${wanted} are to be kept clear.`,
+            title: say`${nameOf(bed)}: ${far} from ${nameOf(tap)}`,
+            detail: say`It stands ${far} from the tap, where ${wanted} are to be kept clear.`,
             get waysOut() {
               return shiftWayOut(garden, bed.id);
             },

@@ -3,6 +3,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import type { GroundFacts } from "../garden/kinds/ground.ts";
 import type { Limits } from "../garden/limits.ts";
 import type { Point } from "../geometry/types.ts";
+import { told, word } from "../words/say.ts";
 import type { WayOut } from "./rule.ts";
 
 type Animal = Exclude<GroundFacts["burrowing"], "none">;
@@ -13,6 +14,15 @@ export interface Burrower {
   readonly mesh: number;
   readonly at: Point;
 }
+
+const ANIMALS: Readonly<Record<Animal, string>> = {
+  gopher: word("gophers"),
+  mole: word("moles"),
+  vole: word("voles"),
+  rat: word("rats"),
+};
+
+export const animalsWord = (animal: Animal): string => told(ANIMALS[animal]);
 
 const meshAgainst = (animal: Animal, limits: Limits): number =>
   animal === "gopher" || animal === "mole" ? limits.meshForGophers : limits.meshForVoles;

@@ -2,6 +2,7 @@ import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import { citedBy } from "../garden/limits.ts";
 import { boundsOf } from "../geometry/ring.ts";
+import { say } from "../words/say.ts";
 import { factsAbout, only } from "./compute-facts.ts";
 import type { Facts } from "./facts.ts";
 import { RULES } from "./index.ts";
@@ -94,8 +95,8 @@ function notChecked(rule: Rule, { yard }: Garden, error: unknown): Finding {
     measured: 0,
     limit: 1,
     unit: "count",
-    title: `Could not be checked: ${rule.id}`,
-    detail: `Look for yourself whether this holds: ${rule.promise} (${error instanceof Error ? error.message : String(error)})`,
+    title: say`Could not be checked: ${rule.id}`,
+    detail: say`Look for yourself whether this holds: ${rule.promise} (${error instanceof Error ? error.message : String(error)})`,
     waysOut: [],
   };
 }

@@ -2,7 +2,8 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
-import { burrowerUnder, withMesh } from "./burrowers-under.ts";
+import { say, word } from "../words/say.ts";
+import { animalsWord, burrowerUnder, withMesh } from "./burrowers-under.ts";
 import { defineRule } from "./rule.ts";
 
 /**
@@ -12,8 +13,8 @@ import { defineRule } from "./rule.ts";
 export const coarseMesh = defineRule({
   id: "coarse-mesh",
   grade: "must",
-  promise: "The mesh under a bed is fine enough for the animals of the place.",
-  why: "Mesh that lets the animal through is dearer than none and does no more.",
+  promise: word("The mesh under a bed is fine enough for the animals of the place."),
+  why: word("Mesh that lets the animal through is dearer than none and does no more."),
   source: LIMITS.meshForVoles.source,
   limits: ["meshForGophers", "meshForVoles"],
   needs: ["beds", "grounds", "limits", "units"],
@@ -31,9 +32,9 @@ export const coarseMesh = defineRule({
           measured: opening,
           limit: burrower.mesh,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${has} mesh lets ${burrower.animal}s through`,
-          detail: `Mesh is measured wire centre to wire centre; ${wants} keeps ${burrower.animal}s out.`,
-          waysOut: [withMesh(bed, burrower.mesh, `Use ${wants} mesh`)],
+          title: say`${nameOf(bed)}: ${has} mesh lets ${animalsWord(burrower.animal)} through`,
+          detail: say`Mesh is measured wire centre to wire centre; ${wants} keeps ${animalsWord(burrower.animal)} out.`,
+          waysOut: [withMesh(bed, burrower.mesh, say`Use ${wants} mesh`)],
         },
       ];
     });

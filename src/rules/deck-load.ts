@@ -4,6 +4,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { fromMemory } from "../garden/source.ts";
 import { depthForLoad } from "../takeoff/structure.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
 
@@ -17,8 +18,8 @@ const DECK_LOAD = 1.91521;
 export const deckLoad = defineRule({
   id: "deck-load",
   grade: "must",
-  promise: "No bed stands on a deck or a roof that nobody has looked at.",
-  why: "Wet soil a foot deep weighs two and a half times what a deck is designed to carry.",
+  promise: word("No bed stands on a deck or a roof that nobody has looked at."),
+  why: word("Wet soil a foot deep weighs two and a half times what a deck is designed to carry."),
   source: fromMemory("IRC Table R301.5: 40 lb/ft² live load on decks; soil taken at 100 lb/ft³"),
   needs: ["garden", "beds", "grounds", "items", "units"],
 
@@ -30,7 +31,7 @@ export const deckLoad = defineRule({
       if (raised.length === 0) return [];
       const { soilDepth } = frameOf(bed);
       const limit = depthForLoad(DECK_LOAD);
-      const where = raised.some(({ ground }) => ground.cover === "roof") ? "roof" : "deck";
+      const onRoof = raised.some(({ ground }) => ground.cover === "roof");
       const decks = items.filter(
         (item) => item.kind === "ground" && (item.cover === "deck" || item.cover === "roof"),
       );
@@ -41,8 +42,10 @@ export const deckLoad = defineRule({
           measured: soilDepth,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: on a ${where}, ask an engineer`,
-          detail: `It holds ${formatShort(soilDepth, units)} of soil; ${formatShort(limit, units)} of wet soil alone uses up all that a deck is designed to carry.`,
+          title: onRoof
+            ? say`${nameOf(bed)}: on a roof, ask an engineer`
+            : say`${nameOf(bed)}: on a deck, ask an engineer`,
+          detail: say`It holds ${formatShort(soilDepth, units)} of soil; ${formatShort(limit, units)} of wet soil alone uses up all that a deck is designed to carry.`,
           get waysOut() {
             return shiftWayOut(garden, bed.id, {
               keepOff: decks.flatMap((item) => (item.kind === "ground" ? [outlineOf(item)] : [])),

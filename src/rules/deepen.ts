@@ -3,6 +3,7 @@ import type { Bed, BedWall } from "../garden/kinds/bed.ts";
 import { boardSize } from "../garden/timber-sizes.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH, type Units } from "../units/length.ts";
+import { say, sayCount } from "../words/say.ts";
 import type { WayOut } from "./rule.ts";
 import { capital, numberWord } from "./words.ts";
 
@@ -18,7 +19,9 @@ export function waysToDeepen(bed: Bed, depth: number, units: Units): WayOut[] {
 
 function fillHigher(bed: Bed, belowRim: number, units: Units): WayOut {
   const label =
-    belowRim < SAME_LENGTH ? "Fill to the rim" : `Fill to ${formatShort(belowRim, units)} below the rim`;
+    belowRim < SAME_LENGTH
+      ? say`Fill to the rim`
+      : say`Fill to ${formatShort(belowRim, units)} below the rim`;
   return { label, ops: [{ op: "set", id: bed.id, changes: { fill: { ...bed.fill, belowRim } } }] };
 }
 
@@ -30,9 +33,9 @@ function higherWall(wall: BedWall, height: number, units: Units): { label: strin
       return moreCourses(wall, wall.unitHeight, height);
     case "metal":
     case "fabric":
-      return { label: `Make the wall ${formatShort(height, units)} high`, wall: { ...wall, height } };
+      return { label: say`Make the wall ${formatShort(height, units)} high`, wall: { ...wall, height } };
     case "mound":
-      return { label: `Make the mound ${formatShort(height, units)} high`, wall: { ...wall, height } };
+      return { label: say`Make the mound ${formatShort(height, units)} high`, wall: { ...wall, height } };
     default: {
       const never: never = wall;
       throw new RangeError(`unknown wall ${JSON.stringify(never)}`);
@@ -50,7 +53,11 @@ function moreCourses<W extends BedWall & { readonly courses: number }>(
   if (courses > MOST_COURSES) return null;
   const more = courses - wall.courses;
   return {
-    label: `${capital(numberWord(more))} ${more === 1 ? "course" : "courses"} higher`,
+    label: sayCount(
+      more,
+      { one: "{{count}} course higher", other: "{{count}} courses higher" },
+      { count: capital(numberWord(more)) },
+    ),
     wall: { ...wall, courses },
   };
 }

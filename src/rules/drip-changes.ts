@@ -6,6 +6,7 @@ import { figure } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH, type Units } from "../units/length.ts";
 import { LITRES_PER_GALLON } from "../units/water-measures.ts";
+import { say } from "../words/say.ts";
 import type { WayOut } from "./rule.ts";
 
 /** A bed as it would be with other drip lines, and what the button says. */
@@ -33,20 +34,20 @@ export function lighterLines(bed: Bed, units: Units): readonly (readonly DripCha
   const wider = EMITTERS_APART[units].filter((apart) => apart > emittersApart * SAME);
   const least = LEAST_EMITTER_LH[units];
   return [
-    drip.drawn ? [] : [changed(bed, `Run its lines ${other}`, { run: other })],
+    drip.drawn ? [] : [changed(bed, say`Run its lines ${other}`, { run: other })],
     emitter.flowLh > least * SAME
-      ? [changed(bed, `Emitters of ${emitterWords(least, units)}`, { emitterLh: least })]
+      ? [changed(bed, say`Emitters of ${emitterWords(least, units)}`, { emitterLh: least })]
       : [],
     wider.map((apart) =>
-      changed(bed, `Emitters ${formatShort(apart, units)} apart`, { emittersApart: apart }),
+      changed(bed, say`Emitters ${formatShort(apart, units)} apart`, { emittersApart: apart }),
     ),
   ];
 }
 
 const emitterWords = (litresPerHour: number, units: Units): string =>
   units === "us"
-    ? `${figure(litresPerHour / LITRES_PER_GALLON)} gal an hour`
-    : `${figure(litresPerHour)} L an hour`;
+    ? say`${figure(litresPerHour / LITRES_PER_GALLON)} gal an hour`
+    : say`${figure(litresPerHour)} L an hour`;
 
 function changed(bed: Bed, label: string, changes: Partial<Drip>): DripChange {
   const watering = { ...bed.watering, drip: { ...bed.watering.drip, ...changes } };

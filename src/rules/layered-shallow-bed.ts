@@ -5,6 +5,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { withFill } from "./fill-way-out.ts";
 import { defineRule } from "./rule.ts";
 
@@ -12,8 +13,10 @@ import { defineRule } from "./rule.ts";
 export const layeredShallowBed = defineRule({
   id: "layered-shallow-bed",
   grade: "should",
-  promise: "Only tall beds are layered.",
-  why: "In a shallow bed the wood lies among the roots, takes nitrogen while it rots and lets the soil sink away.",
+  promise: word("Only tall beds are layered."),
+  why: word(
+    "In a shallow bed the wood lies among the roots, takes nitrogen while it rots and lets the soil sink away.",
+  ),
   source: LIMITS.allMixTo.source,
   limits: ["layeredFrom", "allMixTo"],
   needs: ["beds", "limits", "units"],
@@ -30,9 +33,9 @@ export const layeredShallowBed = defineRule({
           measured: soilDepth,
           limit: limits.layeredFrom,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: layered at ${deep} deep`,
-          detail: `Wood below pays from ${from} of depth; up to ${formatShort(limits.allMixTo, units)} it is mix throughout, and between the two mix is safer.`,
-          waysOut: [withFill(bed, "Fill it with mix throughout", { way: "mix" })],
+          title: say`${nameOf(bed)}: layered at ${deep} deep`,
+          detail: say`Wood below pays from ${from} of depth; up to ${formatShort(limits.allMixTo, units)} it is mix throughout, and between the two mix is safer.`,
+          waysOut: [withFill(bed, say`Fill it with mix throughout`, { way: "mix" })],
         },
       ];
     });

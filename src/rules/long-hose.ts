@@ -9,6 +9,7 @@ import type { Point } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
 import { formatDistance } from "../units/format-length.ts";
 import { FOOT, SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { moveNearer } from "./move-nearer.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 
@@ -16,8 +17,8 @@ import { defineRule, type WayOut } from "./rule.ts";
 export const longHose = defineRule({
   id: "long-hose",
   grade: "should",
-  promise: "A hose from the nearest tap gets to the far corner of every bed.",
-  why: "Where the hose ends, cans are carried; a bed watered by can is watered too little in July.",
+  promise: word("A hose from the nearest tap gets to the far corner of every bed."),
+  why: word("Where the hose ends, cans are carried; a bed watered by can is watered too little in July."),
   source: LIMITS.hose.source,
   limits: ["hose"],
   slow: true,
@@ -35,14 +36,14 @@ export const longHose = defineRule({
           measured: hose.length,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${formatDistance(hose.length, units)} of hose to its far corner`,
-          detail: `Along the ground from the nearest tap it takes ${formatDistance(hose.length, units)}; ${formatDistance(limit, units)} is allowed.`,
+          title: say`${nameOf(bed)}: ${formatDistance(hose.length, units)} of hose to its far corner`,
+          detail: say`Along the ground from the nearest tap it takes ${formatDistance(hose.length, units)}; ${formatDistance(limit, units)} is allowed.`,
           get waysOut() {
             return [
               ...tapNearer(garden, bed, limit),
               ...moveNearer({ garden, access }, bed, hose, {
                 limit,
-                label: `Move to within ${formatDistance(limit, units)} of the tap`,
+                label: say`Move to within ${formatDistance(limit, units)} of the tap`,
                 lengthOf: (after, moved) =>
                   isInReachOfTap(moved, after, limit) ? hoseLength(after, moved) : Infinity,
               }),
@@ -82,7 +83,7 @@ function tapNearer(garden: Garden, bed: Bed, limit: number): WayOut[] {
     // What stands in a hose's way is the same with another tap: no more has to be looked at than the hose from it.
     const hose = isInReach(bed, at, limit) ? hosesFrom([tap], garden).walkTo(bed) : null;
     if (hose && hose.length <= limit + SAME_LENGTH) {
-      return [{ label: "Add a tap at the nearest house wall", ops }];
+      return [{ label: say`Add a tap at the nearest house wall`, ops }];
     }
   }
   return [];

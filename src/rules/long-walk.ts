@@ -9,6 +9,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { applyOps } from "../garden/operations.ts";
 import { formatDistance, formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import { moveNearer } from "./move-nearer.ts";
 import { openingShifts, sidesOf } from "./open-way.ts";
@@ -21,8 +22,10 @@ import { defineRule, type Finding } from "./rule.ts";
 export const longWalk = defineRule({
   id: "long-walk",
   grade: "should",
-  promise: "From the kitchen door every bed is a short walk.",
-  why: "A bed near the kitchen is looked after and picked every day; a far one is forgotten when it rains.",
+  promise: word("From the kitchen door every bed is a short walk."),
+  why: word(
+    "A bed near the kitchen is looked after and picked every day; a far one is forgotten when it rains.",
+  ),
   source: LIMITS.kitchenWalk.source,
   limits: ["kitchenWalk", "standingRoom"],
   slow: true,
@@ -45,12 +48,12 @@ export const longWalk = defineRule({
           measured: kitchen.length,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${formatDistance(kitchen.length, units)} walk from the kitchen`,
-          detail: `The shortest walk there is ${formatDistance(kitchen.length, units)}; within ${formatDistance(limit, units)} a garden is used daily.`,
+          title: say`${nameOf(bed)}: ${formatDistance(kitchen.length, units)} walk from the kitchen`,
+          detail: say`The shortest walk there is ${formatDistance(kitchen.length, units)}; within ${formatDistance(limit, units)} a garden is used daily.`,
           get waysOut() {
             return moveNearer({ garden, access }, bed, kitchen, {
               limit,
-              label: `Move to within ${formatDistance(limit, units)} of the kitchen door`,
+              label: say`Move to within ${formatDistance(limit, units)} of the kitchen door`,
               lengthOf: (after, moved) => kitchenWalks(after).walkTo(moved)?.length ?? Infinity,
             });
           },
@@ -81,7 +84,7 @@ function noWay(
   const kitchen = doors.find((door) => door.kitchen) ?? doors[0]!;
   const narrow = ways.fromDoor && ways.fromDoor.width < room - SAME_LENGTH ? ways.fromDoor.narrowest : null;
   const where = narrow
-    ? `: the widest way from it narrows to ${formatShort(narrow.width, garden.units)} at ${sidesOf(narrow, garden)}`
+    ? say`: the widest way from it narrows to ${formatShort(narrow.width, garden.units)} at ${sidesOf(narrow, garden)}`
     : "";
   return {
     itemIds: [bed.id, kitchen.id],
@@ -89,8 +92,8 @@ function noWay(
     measured: narrow?.width ?? 0,
     limit: room,
     unit: "mm",
-    title: `${nameOf(bed)}: no way there from ${nameOf(kitchen)}`,
-    detail: `It can be walked to, but not from the kitchen${where}; somebody on foot needs ${formatShort(room, garden.units)}.`,
+    title: say`${nameOf(bed)}: no way there from ${nameOf(kitchen)}`,
+    detail: say`It can be walked to, but not from the kitchen${where}; somebody on foot needs ${formatShort(room, garden.units)}.`,
     get waysOut() {
       if (!narrow || !ways.fromDoor) return [];
       const bottleneck = { way: ways.fromDoor, gap: narrow, beds: [bed.id] };

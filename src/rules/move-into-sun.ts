@@ -6,6 +6,7 @@ import { bedShade } from "../sun/sun-hours.ts";
 import type { BedSun } from "../sun/sun-map.ts";
 import { formatHours } from "../units/format-figure.ts";
 import { formatDistance } from "../units/format-length.ts";
+import { say } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import { RememberedWays } from "./remembered-ways.ts";
 import type { WayOut } from "./rule.ts";
@@ -62,10 +63,10 @@ function nearest(
     if (!sound || !sun || sun.hours < hours || (also && !also(sun))) continue;
     if (makesNoOther(sound.after)) {
       const by = subtract(sound.at, bed.at);
-      const what = named ? `Move ${nameOf(bed)}` : "Move";
+      const what = named ? say`Move ${nameOf(bed)}` : "Move";
       const far = formatDistance(Math.hypot(...by), garden.units);
       const there = headingOf(by, garden.site.north);
-      return [{ label: `${what} ${far} ${there}, to ${formatHours(sun.hours)} of sun`, ops: sound.ops }];
+      return [{ label: say`${what} ${far} ${there}, to ${formatHours(sun.hours)} of sun`, ops: sound.ops }];
     }
     checked++;
     if (checked === MOST_CHECKED) break;

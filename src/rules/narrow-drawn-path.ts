@@ -11,14 +11,15 @@ import { overlaps } from "../geometry/gap.ts";
 import { midpoint, placed } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule, type Grade } from "./rule.ts";
 
 /** Flags paths drawn narrower than what they are for. */
 export const narrowDrawnPath = defineRule({
   id: "narrow-drawn-path",
   grade: "must",
-  promise: "Every drawn path is as wide as what it is used for.",
-  why: "A path that is laid too narrow is laid again, or walked beside.",
+  promise: word("Every drawn path is as wide as what it is used for."),
+  why: word("A path that is laid too narrow is laid again, or walked beside."),
   source: LIMITS.kneelingWay.source,
   limits: ["standingRoom", "kneelingWay", "barrowWay", "wheelchairWay"],
   needs: ["garden", "limits", "units"],
@@ -37,12 +38,12 @@ export const narrowDrawnPath = defineRule({
           measured: item.width,
           limit: asked,
           unit: "mm" as const,
-          title: `${nameOf(item)}: ${formatShort(asked - item.width, units)} too narrow ${purpose}`,
-          detail: `It is drawn ${formatShort(item.width, units)} wide; ${formatShort(asked, units)} are needed ${purpose}.`,
+          title: say`${nameOf(item)}: ${formatShort(asked - item.width, units)} too narrow ${purpose}`,
+          detail: say`It is drawn ${formatShort(item.width, units)} wide; ${formatShort(asked, units)} are needed ${purpose}.`,
           get waysOut() {
             return runsIntoMore(garden, item, ops)
               ? []
-              : [{ label: `Widen to ${formatShort(asked, units)}`, ops }];
+              : [{ label: say`Widen to ${formatShort(asked, units)}`, ops }];
           },
         },
       ];
@@ -59,7 +60,7 @@ interface Asked {
 /** Whoever cannot pass at all is a must; a main way that only the barrow finds narrow is a should. */
 function askedOf({ use, width }: Path, gardener: Gardener, limits: Limits): Asked {
   const body = roomToStand(gardener, limits);
-  const purpose = gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? "to kneel" : "to walk";
+  const purpose = gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? say`to kneel` : say`to walk`;
   const forBody: Asked = { asked: body, grade: "must", purpose };
   if (use !== "main" || !gardener.barrow || limits.barrowWay <= body) return forBody;
   const asked = limits.barrowWay;

@@ -2,6 +2,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { bottlenecks, itemsOf, openingShifts, sidesOf } from "./open-way.ts";
 import { defineRule } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
@@ -10,8 +11,8 @@ import { listedOrCounted } from "./words.ts";
 export const narrowMainWay = defineRule({
   id: "narrow-main-way",
   grade: "should",
-  promise: "A barrow gets from a gate or a door to every bed.",
-  why: "Filling a bed takes dozens of barrow loads, and compost comes every year.",
+  promise: word("A barrow gets from a gate or a door to every bed."),
+  why: word("Filling a bed takes dozens of barrow loads, and compost comes every year."),
   source: LIMITS.barrowWay.source,
   limits: ["barrowWay"],
   needs: ["garden", "access", "gardener", "limits", "units"],
@@ -33,8 +34,8 @@ export const narrowMainWay = defineRule({
         measured: gap.width,
         limit,
         unit: "mm" as const,
-        title: `Way to ${listedOrCounted(names, "beds")}: ${formatShort(limit - gap.width, units)} too narrow for a barrow`,
-        detail: `The widest way narrows to ${formatShort(gap.width, units)} at ${sidesOf(gap, garden)}; a barrow needs ${formatShort(limit, units)}.`,
+        title: say`Way to ${listedOrCounted(names, "beds")}: ${formatShort(limit - gap.width, units)} too narrow for a barrow`,
+        detail: say`The widest way narrows to ${formatShort(gap.width, units)} at ${sidesOf(gap, garden)}; a barrow needs ${formatShort(limit, units)}.`,
         get waysOut() {
           return openingShifts({ garden, access }, bottleneck, limit);
         },

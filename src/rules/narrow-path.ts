@@ -9,6 +9,7 @@ import { nameOf } from "../garden/name-of.ts";
 import type { Point } from "../geometry/types.ts";
 import { add, scale, subtract, turned } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import { RememberedWays } from "./remembered-ways.ts";
 import { defineRule, type WayOut } from "./rule.ts";
@@ -18,8 +19,8 @@ import { isWithinReach, soundlyChanged, wishesOf } from "./sound-change.ts";
 export const narrowPath = defineRule({
   id: "narrow-path",
   grade: "must",
-  promise: "Beside every bed there is either no gap or a path wide enough for whoever gardens here.",
-  why: "Where nobody can stand, kneel or wheel, an edge of the bed is lost, and the strip grows weeds.",
+  promise: word("Beside every bed there is either no gap or a path wide enough for whoever gardens here."),
+  why: word("Where nobody can stand, kneel or wheel, an edge of the bed is lost, and the strip grows weeds."),
   source: LIMITS.kneelingWay.source,
   limits: ["standingRoom", "kneelingWay", "wheelchairWay", "together"],
   needs: ["garden", "access"],
@@ -31,7 +32,7 @@ export const narrowPath = defineRule({
       const [bed, other] = gap.between.map((side) => garden.items.find(({ id }) => id === side));
       if (bed?.kind !== "bed") return [];
       const short = formatShort(wishes.asked - gap.width, garden.units);
-      const what = other ? nameOf(other) : "the edge of the yard";
+      const what = other ? nameOf(other) : say`the edge of the yard`;
       return [
         {
           itemIds: other ? [bed.id, other.id] : [bed.id],
@@ -39,8 +40,8 @@ export const narrowPath = defineRule({
           measured: gap.width,
           limit: wishes.asked,
           unit: "mm" as const,
-          title: `${nameOf(bed)} to ${what}: path ${short} too narrow`,
-          detail: `Between ${nameOf(bed)} and ${what} are ${formatShort(gap.width, garden.units)}; ${formatShort(wishes.asked, garden.units)} are needed ${purpose(garden)}.`,
+          title: say`${nameOf(bed)} to ${what}: path ${short} too narrow`,
+          detail: say`Between ${nameOf(bed)} and ${what} are ${formatShort(gap.width, garden.units)}; ${formatShort(wishes.asked, garden.units)} are needed ${purpose(garden)}.`,
           get waysOut() {
             return remembered.of(bed, garden, gap.between[1], [other], () =>
               waysOut(facts, gap, bed, other, wishes.asked),
@@ -57,7 +58,7 @@ type Known = Pick<Facts, "garden" | "access">;
 const remembered = new RememberedWays();
 
 const purpose = ({ gardener }: Garden): string =>
-  gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? "to kneel" : "to stand";
+  gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? say`to kneel` : say`to stand`;
 
 function waysOut(facts: Known, gap: Gap, bed: Bed, other: Item | undefined, asked: number): WayOut[] {
   const { garden } = facts;
@@ -89,13 +90,13 @@ const stillNarrow = (after: Garden, bed: Bed, other: Item | undefined): boolean 
   narrowGapsFrom(bed.id, after, wishesOf(after)).some(({ between }) => between[1] === (other?.id ?? "yard"));
 
 const shift = (garden: Garden, bed: Bed, by: Point, named: boolean): WayOut => ({
-  label: `Shift ${named ? `${nameOf(bed)} ` : ""}${formatShort(Math.hypot(...by), garden.units)} ${headingOf(by, garden.site.north)}`,
+  label: say`Shift ${named ? `${nameOf(bed)} ` : ""}${formatShort(Math.hypot(...by), garden.units)} ${headingOf(by, garden.site.north)}`,
   ops: [{ op: "move", id: bed.id, by }],
 });
 
 const closeUp = (bed: Bed, by: Point, other: Item | undefined): WayOut | null =>
   other && other.kind !== "tree"
-    ? { label: `Close up against ${nameOf(other)}`, ops: [{ op: "move", id: bed.id, by }] }
+    ? { label: say`Close up against ${nameOf(other)}`, ops: [{ op: "move", id: bed.id, by }] }
     : null;
 
 /** Takes the shortfall off a rectangle's side that faces the gap square on; the opposite side stays where it is. */
@@ -107,7 +108,7 @@ function narrow(garden: Garden, bed: Bed, towards: Point, short: number, named: 
   const size = bed.shape[across] - short;
   if (square > SQUARE || size < bed.shape[across] * LEAST_LEFT) return null;
   return {
-    label: `Narrow ${named ? `${nameOf(bed)} ` : ""}to ${formatShort(size, garden.units)}`,
+    label: say`Narrow ${named ? `${nameOf(bed)} ` : ""}to ${formatShort(size, garden.units)}`,
     ops: [
       {
         op: "set",

@@ -2,6 +2,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { published } from "../garden/source.ts";
 import { centroid } from "../geometry/ring.ts";
+import { say, word } from "../words/say.ts";
 import { withFill } from "./fill-way-out.ts";
 import { defineRule } from "./rule.ts";
 
@@ -9,8 +10,8 @@ import { defineRule } from "./rule.ts";
 export const nativeFill = defineRule({
   id: "native-fill",
   grade: "should",
-  promise: "No bed is filled with the yard's own soil alone.",
-  why: "Dug soil without compost packs down in a frame, drains badly and dries to a brick.",
+  promise: word("No bed is filled with the yard's own soil alone."),
+  why: word("Dug soil without compost packs down in a frame, drains badly and dries to a brick."),
   source: published(
     "University of Maryland Extension, Filling raised beds: compost and topsoil 1:2 to 1:1; Washington State University asks for 10 % compost at most",
   ),
@@ -25,10 +26,9 @@ export const nativeFill = defineRule({
         measured: 1,
         limit: 0,
         unit: "count" as const,
-        title: `${nameOf(bed)}: the yard's own soil alone`,
-        detail:
-          "Mix compost into it, or buy mix; how much compost is a matter that extension services differ on.",
-        waysOut: [withFill(bed, "Fill it with mix", { way: "mix" })],
+        title: say`${nameOf(bed)}: the yard's own soil alone`,
+        detail: say`Mix compost into it, or buy mix; how much compost is a matter that extension services differ on.`,
+        waysOut: [withFill(bed, say`Fill it with mix`, { way: "mix" })],
       }));
   },
 });

@@ -3,6 +3,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { leadLevelsInForce } from "../garden/soil-lead.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { nearerThan, roundTo } from "./near.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
@@ -11,8 +12,10 @@ import { shiftWayOut } from "./shift-way-out.ts";
 export const nearOldPaint = defineRule({
   id: "near-old-paint",
   grade: "should",
-  promise: "Beds stand away from walls with old paint.",
-  why: "Lead from flaked and scraped paint lies in the ground below the wall, most of it under the eaves.",
+  promise: word("Beds stand away from walls with old paint."),
+  why: word(
+    "Lead from flaked and scraped paint lies in the ground below the wall, most of it under the eaves.",
+  ),
   source: LIMITS.oldPaint.source,
   limits: ["oldPaint"],
   needs: ["garden", "items", "beds", "limits", "units"],
@@ -37,8 +40,8 @@ export const nearOldPaint = defineRule({
             measured: gap.width,
             limit,
             unit: "mm" as const,
-            title: `${nameOf(bed)}: ${far} from old paint`,
-            detail: `${nameOf(wall)} is painted from before lead was given up; keep ${formatShort(limit, units)} away, or have the soil tested, since distance proves nothing (${leadLevelsInForce()}).`,
+            title: say`${nameOf(bed)}: ${far} from old paint`,
+            detail: say`${nameOf(wall)} is painted from before lead was given up; keep ${formatShort(limit, units)} away, or have the soil tested, since distance proves nothing (${leadLevelsInForce()}).`,
             get waysOut() {
               return shiftWayOut(garden, bed.id, {
                 least: limit - gap.width,

@@ -3,6 +3,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatDistance } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { nearerThan, pointRing } from "./near.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
@@ -14,8 +15,10 @@ import { shiftWayOut } from "./shift-way-out.ts";
 export const nearWalnut = defineRule({
   id: "near-walnut",
   grade: "should",
-  promise: "No bed stands where a black walnut poisons the ground.",
-  why: "Tomato, pepper, potato and others wilt and die where its roots are; a raised bed helps little once roots find it.",
+  promise: word("No bed stands where a black walnut poisons the ground."),
+  why: word(
+    "Tomato, pepper, potato and others wilt and die where its roots are; a raised bed helps little once roots find it.",
+  ),
   source: LIMITS.walnut.source,
   limits: ["walnut", "walnutCaution"],
   needs: ["garden", "items", "beds", "limits", "units"],
@@ -38,8 +41,8 @@ export const nearWalnut = defineRule({
             measured: gap.width,
             limit,
             unit: "mm" as const,
-            title: `${nameOf(bed)}: ${far} from a black walnut`,
-            detail: `Its poison is known to ${formatDistance(limits.walnut, units)} from the trunk, and to ${formatDistance(farthest, units)} from a mature tree.`,
+            title: say`${nameOf(bed)}: ${far} from a black walnut`,
+            detail: say`Its poison is known to ${formatDistance(limits.walnut, units)} from the trunk, and to ${formatDistance(farthest, units)} from a mature tree.`,
             // Out of reach of a mature tree, so that one worry does not make room for the next.
             get waysOut() {
               return shiftWayOut(garden, bed.id, {

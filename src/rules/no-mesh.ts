@@ -1,15 +1,18 @@
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
-import { burrowerUnder, withMesh } from "./burrowers-under.ts";
+import { say, word } from "../words/say.ts";
+import { animalsWord, burrowerUnder, withMesh } from "./burrowers-under.ts";
 import { defineRule } from "./rule.ts";
 
 /** Flags beds without mesh where animals burrow. */
 export const noMesh = defineRule({
   id: "no-mesh",
   grade: "must",
-  promise: "Where animals burrow, every bed has mesh below it.",
-  why: "A bed of loose moist soil full of roots is dug into from below, and mesh cannot be laid once it is filled.",
+  promise: word("Where animals burrow, every bed has mesh below it."),
+  why: word(
+    "A bed of loose moist soil full of roots is dug into from below, and mesh cannot be laid once it is filled.",
+  ),
   source: LIMITS.meshForGophers.source,
   limits: ["meshForGophers", "meshForVoles"],
   needs: ["beds", "grounds", "limits", "units"],
@@ -26,9 +29,9 @@ export const noMesh = defineRule({
           measured: 0,
           limit: 1,
           unit: "count" as const,
-          title: `${nameOf(bed)}: no mesh against ${burrower.animal}s`,
-          detail: `Mesh of ${mesh} keeps ${burrower.animal}s out.`,
-          waysOut: [withMesh(bed, burrower.mesh, `Add ${mesh} mesh`)],
+          title: say`${nameOf(bed)}: no mesh against ${animalsWord(burrower.animal)}`,
+          detail: say`Mesh of ${mesh} keeps ${animalsWord(burrower.animal)} out.`,
+          waysOut: [withMesh(bed, burrower.mesh, say`Add ${mesh} mesh`)],
         },
       ];
     });

@@ -7,6 +7,7 @@ import { centroid } from "../geometry/ring.ts";
 import { plantsOf } from "../planting/plants.ts";
 import { bedSpacing, SPACING_SOURCES } from "../planting/spacing.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { otherBed } from "./other-bed.ts";
 import { otherCrop } from "./other-crop.ts";
 import { patchOverlaps } from "./patch-overlaps.ts";
@@ -20,8 +21,8 @@ import { defineRule } from "./rule.ts";
 export const noRoomForPlanting = defineRule({
   id: "no-room-for-planting",
   grade: "should",
-  promise: "Every planting has room for a plant at least.",
-  why: "A crop that is on the plan and has no room is missed at harvest.",
+  promise: word("Every planting has room for a plant at least."),
+  why: word("A crop that is on the plan and has no room is missed at harvest."),
   source: SPACING_SOURCES.toWall,
   needs: ["garden", "beds", "site", "units"],
 
@@ -38,8 +39,8 @@ export const noRoomForPlanting = defineRule({
           measured: 0,
           limit: 1,
           unit: "count" as const,
-          title: `${nameOf(bed)}: no room for ${plantingWords(out)}`,
-          detail: `A plant of ${plantingWord(worst.standing.planting)} asks for ground ${formatShort(worst.apart, units)} across; its part of the bed is narrower.`,
+          title: say`${nameOf(bed)}: no room for ${plantingWords(out)}`,
+          detail: say`A plant of ${plantingWord(worst.standing.planting)} asks for ground ${formatShort(worst.apart, units)} across; its part of the bed is narrower.`,
           get waysOut() {
             return [
               ...otherCrop(garden, bed, out, { also: ({ id }) => bedSpacing(id).most < worst.apart }),

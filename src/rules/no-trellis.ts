@@ -4,6 +4,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { cropsOf } from "./crop-sun.ts";
 import { holdsUp, trellisAskedBy } from "./crop-support.ts";
 import { otherBed } from "./other-bed.ts";
@@ -15,8 +16,8 @@ import { listedOrCounted } from "./words.ts";
 export const noTrellis = defineRule({
   id: "no-trellis",
   grade: "should",
-  promise: "Every crop that has to climb has a trellis to climb.",
-  why: "Without one, vines lie on the wet soil and over their neighbours, and most of the crop rots.",
+  promise: word("Every crop that has to climb has a trellis to climb."),
+  why: word("Without one, vines lie on the wet soil and over their neighbours, and most of the crop rots."),
   source: CROP_SOURCES.support,
   needs: ["garden", "beds", "units"],
 
@@ -36,16 +37,17 @@ export const noTrellis = defineRule({
           unit: "mm" as const,
           title:
             has === null
-              ? `${nameOf(bed)}: no trellis for ${names}`
-              : `${nameOf(bed)}: trellis too low for ${names}`,
-          detail: `They climb ${height} at least; ${has === null ? "there is nothing to climb" : `the trellis stands ${formatShort(has, units)} above the soil`}.`,
+              ? say`${nameOf(bed)}: no trellis for ${names}`
+              : say`${nameOf(bed)}: trellis too low for ${names}`,
+          detail: say`They climb ${height} at least; ${has === null ? say`there is nothing to climb` : say`the trellis stands ${formatShort(has, units)} above the soil`}.`,
           get waysOut() {
             const ids = new Set(climbing.map(({ id }) => id));
             const out = bed.plantings.filter(({ crop }) => ids.has(crop));
             const isFree = (crop: Crop) => trellisAskedBy(crop) === 0;
             return [
               {
-                label: has === null ? `Put up a trellis ${height} high` : `Make the trellis ${height} high`,
+                label:
+                  has === null ? say`Put up a trellis ${height} high` : say`Make the trellis ${height} high`,
                 ops: [{ op: "set" as const, id: bed.id, changes: { trellis: need } }],
               },
               ...otherCrop(garden, bed, out, { also: isFree }),

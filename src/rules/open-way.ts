@@ -9,6 +9,8 @@ import type { Point } from "../geometry/types.ts";
 import { scale, subtract } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { listed } from "../words/phrases.ts";
+import { say } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import type { WayOut } from "./rule.ts";
 import { soundlyChanged } from "./sound-change.ts";
@@ -50,9 +52,9 @@ export function bottlenecks(beds: readonly BedWays[], isNarrow: (way: Way) => bo
 export function sidesOf({ between }: Gap, { items }: Pick<Garden, "items">): string {
   const names = between.map((side) => {
     const item = items.find(({ id }) => id === side);
-    return item ? nameOf(item) : "the edge of the yard";
+    return item ? nameOf(item) : say`the edge of the yard`;
   });
-  return names[0] === names[1] ? names[0]! : `${names[0]} and ${names[1]}`;
+  return listed([...new Set(names)]);
 }
 
 /**
@@ -75,7 +77,7 @@ export function openingShifts(
     const after = soundlyChanged(facts, ops, [bed.id]);
     if (!after || !beds.every((id) => isOpen(after, id, limit))) return [];
     const far = formatShort(Math.hypot(...by), garden.units);
-    return [{ label: `Shift ${nameOf(bed)} ${far} ${headingOf(by, garden.site.north)}`, ops }];
+    return [{ label: say`Shift ${nameOf(bed)} ${far} ${headingOf(by, garden.site.north)}`, ops }];
   });
 }
 

@@ -8,6 +8,7 @@ import { applyOps } from "../garden/operations.ts";
 import type { Planting } from "../garden/plantings.ts";
 import { distance } from "../geometry/vector.ts";
 import { plantsOf } from "../planting/plants.ts";
+import { say } from "../words/say.ts";
 import { allSuit, cropsSuit } from "./crop-suits.ts";
 import type { WayOut } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
@@ -54,7 +55,7 @@ function moved(garden: Garden, bed: Bed, out: readonly Planting[], other: Bed): 
   const hasRoom = here.every(({ count }, i) => is[was.length + i]!.count >= count * ROOM_ENOUGH);
   if (!keepsItsOwn || !hasRoom) return null;
   return {
-    label: `Grow ${words(out)} in ${nameOf(other)}`,
+    label: say`Grow ${words(out)} in ${nameOf(other)}`,
     ops: plant([bed, without(bed, out)], [other, after.plantings]),
   };
 }
@@ -72,7 +73,7 @@ function* exchanged(garden: Garden, bed: Bed, out: readonly Planting[], other: B
     const swap = (plantings: readonly Planting[], from: Planting, to: Planting) =>
       plantings.map((planting) => (planting === from ? to : planting));
     yield {
-      label: `Grow ${words([going])} in ${nameOf(other)}, and ${words([coming])} here`,
+      label: say`Grow ${words([going])} in ${nameOf(other)}, and ${words([coming])} here`,
       ops: plant([bed, swap(bed.plantings, going, here)], [other, swap(other.plantings, coming, there)]),
     };
   }

@@ -6,6 +6,7 @@ import type { Op } from "../garden/op.ts";
 import { applyOps } from "../garden/operations.ts";
 import type { Planting } from "../garden/plantings.ts";
 import { isPerennial } from "../planting/sowing-table.ts";
+import { say } from "../words/say.ts";
 import { allSuit, suits } from "./crop-suits.ts";
 import type { WayOut } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
@@ -48,7 +49,7 @@ export function otherCrop(
     if (!clears(applyOps(garden, ops))) continue;
     const names = [...new Set(out.map((planting) => planting.crop))].flatMap((id) => cropById(id) ?? []);
     return [
-      { label: `Grow ${cropWord(crop)} instead of ${listedOrCounted(names.map(cropWord), "crops")}`, ops },
+      { label: say`Grow ${cropWord(crop)} instead of ${listedOrCounted(names.map(cropWord), "crops")}`, ops },
     ];
   }
   return [];

@@ -8,7 +8,8 @@ import { centroid } from "../geometry/ring.ts";
 import { frostsOf } from "../planting/frosts.ts";
 import { SOWING_SOURCES } from "../planting/sowing-table.ts";
 import { standingsOf } from "../planting/standings.ts";
-import { formatMonthDay } from "./month-day-words.ts";
+import { formatMonthDay } from "../sun/day.ts";
+import { say, word } from "../words/say.ts";
 import { otherCrop } from "./other-crop.ts";
 import {
   bedAfter,
@@ -28,8 +29,8 @@ import { type OutOfSeason, outOfSeason } from "./season-fit.ts";
 export const outOfSeasonPlanting = defineRule({
   id: "out-of-season",
   grade: "should",
-  promise: "No planting meets a frost it cannot stand.",
-  why: "One night of frost kills tender plants; what ripens after it never does.",
+  promise: word("No planting meets a frost it cannot stand."),
+  why: word("One night of frost kills tender plants; what ripens after it never does."),
   source: SOWING_SOURCES.hardiness,
   needs: ["garden", "beds", "site"],
 
@@ -52,7 +53,7 @@ export const outOfSeasonPlanting = defineRule({
           limit: 0,
           unit: "count" as const,
           title: `${nameOf(bed)}: ${plantingWord(worst.planting)} ${shortWords(worst.wrong)}`,
-          detail: `${longWords(worst.wrong)}.${known ? "" : " The frosts are not typed yet; these are the usual ones."}`,
+          detail: `${longWords(worst.wrong)}.${known ? "" : say` The frosts are not typed yet; these are the usual ones.`}`,
           get waysOut() {
             return waysInto(garden, bed, out);
           },
@@ -63,18 +64,18 @@ export const outOfSeasonPlanting = defineRule({
 });
 
 const shortWords = ({ what }: OutOfSeason): string =>
-  what === "before-last-frost" ? "set before the last frost" : "ripe after the first frost";
+  what === "before-last-frost" ? say`set before the last frost` : say`ripe after the first frost`;
 
 function longWords({ what, days, frost }: OutOfSeason): string {
-  const far = days === 1 ? "one day" : `${days} days`;
+  const far = days === 1 ? say`one day` : say`${days} days`;
   return what === "before-last-frost"
-    ? `It is set ${far} before the mean last frost, ${formatMonthDay(frost)}, which it does not stand`
-    : `It is first ready ${far} too late: frost begins about ${formatMonthDay(frost)}`;
+    ? say`It is set ${far} before the mean last frost, ${formatMonthDay(frost)}, which it does not stand`
+    : say`It is first ready ${far} too late: frost begins about ${formatMonthDay(frost)}`;
 }
 
 function waysInto(garden: Garden, bed: Bed, out: readonly Planting[]): WayOut[] {
   return [
-    replanted(`Set ${plantingWords(out)} at the usual time`, bed, out, (planting) => ({
+    replanted(say`Set ${plantingWords(out)} at the usual time`, bed, out, (planting) => ({
       ...planting,
       from: null,
       until: null,

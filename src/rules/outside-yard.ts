@@ -1,6 +1,7 @@
 import { nameOf } from "../garden/name-of.ts";
 import { practice } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 import { shiftWayOut } from "./shift-way-out.ts";
 
@@ -8,8 +9,8 @@ import { shiftWayOut } from "./shift-way-out.ts";
 export const outsideYard = defineRule({
   id: "outside-yard",
   grade: "must",
-  promise: "Every bed and shed stands inside the yard.",
-  why: "What lies beyond the outline is somebody else's ground, or a hedge, or a road.",
+  promise: word("Every bed and shed stands inside the yard."),
+  why: word("What lies beyond the outline is somebody else's ground, or a hedge, or a road."),
   source: practice("the plot's own outline; setbacks from it are a matter of local code"),
   needs: ["garden", "place", "units"],
 
@@ -25,8 +26,8 @@ export const outsideYard = defineRule({
           measured: beyond,
           limit: 0,
           unit: "mm" as const,
-          title: `${nameOf(item)}: ${far} outside the yard`,
-          detail: `It sticks out of the yard's outline by ${far}.`,
+          title: say`${nameOf(item)}: ${far} outside the yard`,
+          detail: say`It sticks out of the yard's outline by ${far}.`,
           get waysOut() {
             return shiftWayOut(garden, id);
           },

@@ -7,6 +7,7 @@ import { practice } from "../garden/source.ts";
 import { centroid } from "../geometry/ring.ts";
 import { plantsOf } from "../planting/plants.ts";
 import { monthDayOf, YEAR_DAYS } from "../planting/year-day.ts";
+import { say, sayCount, word } from "../words/say.ts";
 import { type PatchOverlap, patchOverlaps } from "./patch-overlaps.ts";
 import {
   bedAfter,
@@ -25,8 +26,8 @@ import { defineRule, type WayOut } from "./rule.ts";
 export const overlappingPlantings = defineRule({
   id: "overlapping-plantings",
   grade: "should",
-  promise: "No two plantings have the same ground at the same time.",
-  why: "Two plants in one place starve each other of light and water; only one of them crops.",
+  promise: word("No two plantings have the same ground at the same time."),
+  why: word("Two plants in one place starve each other of light and water; only one of them crops."),
   source: practice("each plant has the room of its spacing to itself"),
   needs: ["garden", "beds", "site"],
 
@@ -37,9 +38,8 @@ export const overlappingPlantings = defineRule({
       if (!overlap) return [];
       const losers = [...new Set(overlaps.map(({ second }) => second))];
       const lost = losers.reduce((sum, { notPlaced }) => sum + notPlaced, 0);
-      const [one, other] = [overlap.first, overlap.second].map(({ standing }) =>
-        plantingWord(standing.planting),
-      );
+      const one = plantingWord(overlap.first.standing.planting);
+      const other = plantingWord(overlap.second.standing.planting);
       return [
         {
           itemIds: [bed.id],
@@ -47,8 +47,11 @@ export const overlappingPlantings = defineRule({
           measured: lost,
           limit: 0,
           unit: "count" as const,
-          title: `${nameOf(bed)}: ${other} lies over ${one}`,
-          detail: `They stand there at the same time; ${lost === 1 ? "one plant has" : `${lost} plants have`} no room.`,
+          title: say`${nameOf(bed)}: ${other} lies over ${one}`,
+          detail: sayCount(lost, {
+            one: "They stand there at the same time; one plant has no room.",
+            other: "They stand there at the same time; {{count}} plants have no room.",
+          }),
           get waysOut() {
             return waysApart(garden, bed, overlaps);
           },
@@ -63,7 +66,7 @@ function waysApart(garden: Garden, bed: Bed, overlaps: readonly PatchOverlap[]):
   const words = plantingWords(losers);
   return [
     ...afterwards(bed, overlaps),
-    replanted(`Set ${words} in what is left of the bed`, bed, losers, (planting) => ({
+    replanted(say`Set ${words} in what is left of the bed`, bed, losers, (planting) => ({
       ...planting,
       patch: null,
     })),
@@ -88,7 +91,7 @@ function afterwards(bed: Bed, overlaps: readonly PatchOverlap[]): WayOut[] {
   const { planting: second } = overlap.second.standing;
   return [
     replanted(
-      `Set ${plantingWord(second)} once ${plantingWord(first)} has gone`,
+      say`Set ${plantingWord(second)} once ${plantingWord(first)} has gone`,
       bed,
       [second],
       (planting) => ({

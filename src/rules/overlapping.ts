@@ -1,5 +1,6 @@
 import { nameOf } from "../garden/name-of.ts";
 import { practice } from "../garden/source.ts";
+import { say, word } from "../words/say.ts";
 import { conflictFindings } from "./conflict-findings.ts";
 import { defineRule } from "./rule.ts";
 
@@ -7,17 +8,17 @@ import { defineRule } from "./rule.ts";
 export const overlapping = defineRule({
   id: "overlapping",
   grade: "must",
-  promise: "No bed or shed stands in anything else or on ground that is kept clear.",
-  why: "Two things cannot be built in one place.",
+  promise: word("No bed or shed stands in anything else or on ground that is kept clear."),
+  why: word("Two things cannot be built in one place."),
   source: practice("a fact of building"),
   needs: ["garden", "place"],
 
   check(facts) {
     return conflictFindings(facts, ["thing", "keep-clear"], (movable, other, depth) => {
-      const what = other.kind === "keep-clear" ? "ground kept clear" : nameOf(other);
+      const what = other.kind === "keep-clear" ? say`ground kept clear` : nameOf(other);
       return {
-        title: `${nameOf(movable)} overlaps ${what} by ${depth}`,
-        detail: `The smallest shift that parts ${nameOf(movable)} from ${what} is ${depth}.`,
+        title: say`${nameOf(movable)} overlaps ${what} by ${depth}`,
+        detail: say`The smallest shift that parts ${nameOf(movable)} from ${what} is ${depth}.`,
       };
     });
   },

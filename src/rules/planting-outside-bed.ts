@@ -12,6 +12,7 @@ import { clipToBox, groundArea } from "../planting/convex-cut.ts";
 import { ownSoil, patchBox } from "../planting/share-ground.ts";
 import { formatShare } from "../units/format-figure.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { bedAfter, plantingWords, replanted, standsNoWorse, withoutPlantings } from "./replanting.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 
@@ -19,8 +20,8 @@ import { defineRule, type WayOut } from "./rule.ts";
 export const plantingOutsideBed = defineRule({
   id: "planting-outside-bed",
   grade: "should",
-  promise: "Every planting lies within its bed.",
-  why: "What is drawn beyond the wall has no soil; the plants and their seed are counted without it.",
+  promise: word("Every planting lies within its bed."),
+  why: word("What is drawn beyond the wall has no soil; the plants and their seed are counted without it."),
   source: computed("area of the patch beyond the outline of the bed"),
   needs: ["garden", "beds"],
 
@@ -36,8 +37,8 @@ export const plantingOutsideBed = defineRule({
           measured: most,
           limit: 0,
           unit: "ratio" as const,
-          title: `${nameOf(bed)}: ${plantingWords(out)} drawn beyond the bed`,
-          detail: `${formatShare(most)} of the patch${out.length > 1 ? " of one of them" : ""} lies outside; nothing is set there.`,
+          title: say`${nameOf(bed)}: ${plantingWords(out)} drawn beyond the bed`,
+          detail: say`${formatShare(most)} of the patch${out.length > 1 ? say` of one of them` : ""} lies outside; nothing is set there.`,
           get waysOut() {
             return waysIn(garden, bed, out);
           },
@@ -62,9 +63,9 @@ function waysIn(garden: Garden, bed: Bed, out: readonly Planting[]): WayOut[] {
   const room = boundsOf(corners);
   const words = plantingWords(out);
   return [
-    replanted(`Move ${words} into the bed`, bed, out, (planting) => within(planting, room)),
-    replanted(`Cut ${words} back to the bed`, bed, out, (planting) => cutBack(planting, room)),
-    replanted(`Set ${words} in what is left of the bed`, bed, out, (planting) => ({
+    replanted(say`Move ${words} into the bed`, bed, out, (planting) => within(planting, room)),
+    replanted(say`Cut ${words} back to the bed`, bed, out, (planting) => cutBack(planting, room)),
+    replanted(say`Set ${words} in what is left of the bed`, bed, out, (planting) => ({
       ...planting,
       patch: null,
     })),

@@ -6,6 +6,7 @@ import { centroid } from "../geometry/ring.ts";
 import { bedSpacing, SPACING_SOURCES, spacingOf } from "../planting/spacing.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { plantingWord, plantingWords, replanted, standsNoWorse } from "./replanting.ts";
 import { defineRule } from "./rule.ts";
 
@@ -13,8 +14,8 @@ import { defineRule } from "./rule.ts";
 export const plantsTooClose = defineRule({
   id: "plants-too-close",
   grade: "should",
-  promise: "Every plant has the room its crop needs.",
-  why: "Crowded plants stay small, dry out sooner and pass disease from leaf to leaf.",
+  promise: word("Every plant has the room its crop needs."),
+  why: word("Crowded plants stay small, dry out sooner and pass disease from leaf to leaf."),
   source: SPACING_SOURCES.bed,
   needs: ["garden", "beds", "units"],
 
@@ -32,13 +33,13 @@ export const plantsTooClose = defineRule({
           measured,
           limit: least,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${plantingWord(worst)} set ${formatShort(measured, units)} apart`,
-          detail: `${formatShort(least, units)} is the least in a bed.${also(close, worst)}`,
+          title: say`${nameOf(bed)}: ${plantingWord(worst)} set ${formatShort(measured, units)} apart`,
+          detail: say`${formatShort(least, units)} is the least in a bed.${also(close, worst)}`,
           get waysOut() {
             const label =
               close.length === 1
-                ? `Set ${plantingWord(worst)} ${formatShort(least, units)} apart`
-                : `Give ${plantingWords(close)} room`;
+                ? say`Set ${plantingWord(worst)} ${formatShort(least, units)} apart`
+                : say`Give ${plantingWords(close)} room`;
             return [replanted(label, bed, close, spread)].filter(({ ops }) =>
               standsNoWorse(bed, applyOps(garden, ops)),
             );
@@ -58,7 +59,7 @@ function leastTyped(planting: Planting): number {
 const shortBy = (planting: Planting): number => bedSpacing(planting.crop).least - leastTyped(planting);
 
 const also = (close: readonly Planting[], worst: Planting): string =>
-  close.length > 1 ? ` So it is with ${plantingWords(close.filter((one) => one !== worst))}.` : "";
+  close.length > 1 ? say` So it is with ${plantingWords(close.filter((one) => one !== worst))}.` : "";
 
 /** What is typed too close at the least instead. */
 function spread(planting: Planting): Planting {

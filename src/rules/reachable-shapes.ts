@@ -3,6 +3,7 @@ import { type Shape, shapeRing } from "../geometry/shape.ts";
 import type { Ring } from "../geometry/types.ts";
 import { add, scale, subtract } from "../geometry/vector.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say } from "../words/say.ts";
 
 /** Another shape for a bed, in the words of a button. */
 export interface Narrower {
@@ -47,8 +48,8 @@ function candidates(shape: Shape, { reach, room, farthest, step }: Within): Narr
     case "rectangle":
     case "oval":
       return sizes.flatMap((size) => [
-        ...lessOf(shape, "width", size, shape.width <= shape.length ? "Narrow to" : "Shorten to"),
-        ...lessOf(shape, "length", size, shape.length < shape.width ? "Narrow to" : "Shorten to"),
+        ...lessOf(shape, "width", size, shape.width <= shape.length ? say`Narrow to` : say`Shorten to`),
+        ...lessOf(shape, "length", size, shape.length < shape.width ? say`Narrow to` : say`Shorten to`),
         ...bothLess(shape, size),
       ]);
     case "l":
@@ -76,7 +77,7 @@ const bothLess = (shape: Sized, size: number): Narrower[] =>
     ? [
         {
           shape: { ...shape, width: size, length: size },
-          verb: "Make it round, across",
+          verb: say`Make it round, across`,
           figure: { mm: size },
         },
       ]
@@ -86,7 +87,7 @@ function narrowArms(shape: Extract<Shape, { type: "l" }>, size: number): Narrowe
   const armWidth = Math.min(shape.armWidth, size);
   const armLength = Math.min(shape.armLength, size);
   if (armWidth === shape.armWidth && armLength === shape.armLength) return [];
-  return [{ shape: { ...shape, armWidth, armLength }, verb: "Narrow the arms to", figure: { mm: size } }];
+  return [{ shape: { ...shape, armWidth, armLength }, verb: say`Narrow the arms to`, figure: { mm: size } }];
 }
 
 /** The bay keeps its size; the bed draws in round it. */
@@ -94,7 +95,7 @@ function narrowSides(shape: Extract<Shape, { type: "u" }>, size: number): Narrow
   const width = Math.min(shape.width, shape.bayWidth + 2 * size);
   const length = Math.min(shape.length, shape.bayLength + size);
   if (width === shape.width && length === shape.length) return [];
-  return [{ shape: { ...shape, width, length }, verb: "Narrow the sides to", figure: { mm: size } }];
+  return [{ shape: { ...shape, width, length }, verb: say`Narrow the sides to`, figure: { mm: size } }];
 }
 
 /** The middle made wide enough to stand in where it is not, and the ring round it within reach from both its sides. */
@@ -110,14 +111,18 @@ function keyholes(shape: Extract<Shape, { type: "keyhole" }>, thickness: number,
   });
   const across = Math.min(shape.diameter, thickness);
   return [
-    { shape: widened, verb: "Widen the way in to", figure: { mm: widened.slotWidth } },
-    { shape: drawnIn(shape), verb: "Narrow the ring to", figure: { mm: thickness } },
+    { shape: widened, verb: say`Widen the way in to`, figure: { mm: widened.slotWidth } },
+    { shape: drawnIn(shape), verb: say`Narrow the ring to`, figure: { mm: thickness } },
     {
       shape: drawnIn(widened),
-      verb: "Widen the way in and narrow the ring to",
+      verb: say`Widen the way in and narrow the ring to`,
       figure: { mm: thickness },
     },
-    { shape: { ...shape, diameter: across }, verb: "Make the bed smaller, across", figure: { mm: across } },
+    {
+      shape: { ...shape, diameter: across },
+      verb: say`Make the bed smaller, across`,
+      figure: { mm: across },
+    },
   ];
 }
 
@@ -128,7 +133,7 @@ function smallerPolygon(points: Ring, share: number): Narrower[] {
   return [
     {
       shape: { type: "polygon", points: drawnIn },
-      verb: "Make it smaller, by",
+      verb: say`Make it smaller, by`,
       figure: { share: 1 - share },
     },
   ];

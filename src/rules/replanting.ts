@@ -5,6 +5,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import type { Op } from "../garden/op.ts";
 import type { Planting } from "../garden/plantings.ts";
 import { plantsOf } from "../planting/plants.ts";
+import { say } from "../words/say.ts";
 import { patchOverlaps } from "./patch-overlaps.ts";
 import type { WayOut } from "./rule.ts";
 import { outOfSeason } from "./season-fit.ts";
@@ -36,7 +37,7 @@ export function replanted(
 
 /** Leaving some plantings out, as a way out. */
 export const withoutPlantings = (bed: Bed, out: readonly Planting[]): WayOut =>
-  replanted(`Leave out ${plantingWords(out)}`, bed, out, () => null);
+  replanted(say`Leave out ${plantingWords(out)}`, bed, out, () => null);
 
 /**
  * Whether what is planted in a bed stands no worse after a change: no more lies over anything else or is without room, and

@@ -3,6 +3,7 @@ import type { LimitId } from "../garden/limits.ts";
 import type { Op } from "../garden/op.ts";
 import type { Source } from "../garden/source.ts";
 import type { Point } from "../geometry/types.ts";
+import { toldWhenRead } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 
 /** must fix / should fix / worth knowing */
@@ -65,4 +66,6 @@ export interface Rule<K extends keyof Facts = keyof Facts> {
   check(facts: Pick<Facts, K>): Finding[];
 }
 
-export const defineRule = <K extends keyof Facts>(rule: Rule<K>): Rule<K> => rule;
+/** A rule, which tells its promise and its why in the language spoken. */
+export const defineRule = <K extends keyof Facts>(rule: Rule<K>): Rule<K> =>
+  toldWhenRead(rule, "promise", "why");

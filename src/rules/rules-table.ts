@@ -1,5 +1,6 @@
 import { LIMITS, type LimitId } from "../garden/limits.ts";
 import type { Source } from "../garden/source.ts";
+import { word } from "../words/say.ts";
 import { RULES } from "./index.ts";
 import type { Grade } from "./rule.ts";
 
@@ -26,15 +27,15 @@ export const rulesTable = (): RuleRow[] =>
   }));
 
 const GRADE_WORDS: Readonly<Record<Grade, string>> = {
-  must: "must fix",
-  should: "should fix",
-  note: "worth knowing",
+  must: word("must fix"),
+  should: word("should fix"),
+  note: word("worth knowing"),
 };
 
 const HOW_WORDS: Readonly<Record<Source["how"], string>> = {
   published: "",
-  memory: " (from memory)",
-  practice: " (common practice)",
+  memory: word(" (from memory)"),
+  practice: word(" (common practice)"),
   computed: " (computed)",
 };
 

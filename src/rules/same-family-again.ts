@@ -8,6 +8,7 @@ import { practice } from "../garden/source.ts";
 import type { Upkeep } from "../garden/upkeep-field.ts";
 import { centroid } from "../geometry/ring.ts";
 import { INCH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { cropsOf } from "./crop-sun.ts";
 import { otherBed } from "./other-bed.ts";
 import { otherCrop } from "./other-crop.ts";
@@ -29,8 +30,10 @@ const MAKES_UP = 2 * INCH;
 export const sameFamilyAgain = defineRule({
   id: "same-family-again",
   grade: "should",
-  promise: "No family of plants comes back to a bed the year after.",
-  why: "Relatives take the same from the soil and share pests and diseases that wait in it from one year to the next.",
+  promise: word("No family of plants comes back to a bed the year after."),
+  why: word(
+    "Relatives take the same from the soil and share pests and diseases that wait in it from one year to the next.",
+  ),
   source: practice(
     "three to four years between crops of one family; a yearly top-up of 2 in or more of compost lessens the need",
   ),
@@ -51,8 +54,8 @@ export const sameFamilyAgain = defineRule({
           measured: 1,
           limit: YEARS_BETWEEN,
           unit: "count" as const,
-          title: `${nameOf(bed)}: ${names} after ${lastYearWords(again, bed)}`,
-          detail: `They are of one family, and ${YEARS_BETWEEN} to ${YEARS_BETWEEN + 1} years between are usual.${fed ? " The yearly top-up lessens the need; watch for disease." : ""}`,
+          title: say`${nameOf(bed)}: ${names} after ${lastYearWords(again, bed)}`,
+          detail: say`They are of one family, and ${YEARS_BETWEEN} to ${YEARS_BETWEEN + 1} years between are usual.${fed ? say` The yearly top-up lessens the need; watch for disease.` : ""}`,
           get waysOut() {
             const ids = new Set<CropId>(again.map(({ id }) => id));
             const out = bed.plantings.filter(({ crop }) => ids.has(crop));
@@ -66,5 +69,5 @@ export const sameFamilyAgain = defineRule({
 
 function lastYearWords(again: readonly Crop[], bed: Bed): string {
   const kin = [...new Set(again.flatMap((crop) => kinLastYear(crop, bed)))];
-  return `last year's ${listedOrCounted(kin.flatMap((id) => cropById(id) ?? []).map(cropWord), "crops")}`;
+  return say`last year's ${listedOrCounted(kin.flatMap((id) => cropById(id) ?? []).map(cropWord), "crops")}`;
 }

@@ -2,6 +2,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { bottlenecks, itemsOf, openingShifts, sidesOf } from "./open-way.ts";
 import { defineRule } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
@@ -10,8 +11,8 @@ import { listedOrCounted } from "./words.ts";
 export const sealedOffBed = defineRule({
   id: "sealed-off-bed",
   grade: "must",
-  promise: "Every bed can be walked to from a gate or a door.",
-  why: "A bed that cannot be got to is neither planted nor picked.",
+  promise: word("Every bed can be walked to from a gate or a door."),
+  why: word("A bed that cannot be got to is neither planted nor picked."),
   source: LIMITS.standingRoom.source,
   limits: ["standingRoom"],
   needs: ["garden", "access", "limits", "units"],
@@ -23,15 +24,17 @@ export const sealedOffBed = defineRule({
       const { beds, gap } = bottleneck;
       const names = beds.map((id) => nameOf(garden.items.find((item) => item.id === id)!));
       const widest =
-        gap.width < SAME_LENGTH ? "there is no way" : `the widest way is ${formatShort(gap.width, units)}`;
+        gap.width < SAME_LENGTH
+          ? say`there is no way`
+          : say`the widest way is ${formatShort(gap.width, units)}`;
       return {
         itemIds: itemsOf(bottleneck),
         at: [gap.from, gap.to],
         measured: gap.width,
         limit,
         unit: "mm" as const,
-        title: `No way to ${listedOrCounted(names, "beds")}`,
-        detail: `Closed off by ${sidesOf(gap, garden)}: ${widest}, and somebody on foot needs ${formatShort(limit, units)}.`,
+        title: say`No way to ${listedOrCounted(names, "beds")}`,
+        detail: say`Closed off by ${sidesOf(gap, garden)}: ${widest}, and somebody on foot needs ${formatShort(limit, units)}.`,
         get waysOut() {
           return openingShifts({ garden, access }, bottleneck, limit);
         },

@@ -12,6 +12,7 @@ import type { BedSun } from "../sun/sun-map.ts";
 import { formatHours } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { FOOT, SAME_LENGTH, type Units } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { SAME_HOURS } from "./crop-sun.ts";
 import type { Facts } from "./facts.ts";
 import { moveIntoSun } from "./move-into-sun.ts";
@@ -25,8 +26,10 @@ import { standingOf } from "./standing-rules.ts";
 export const shadedByBed = defineRule({
   id: "shaded-by-bed",
   grade: "should",
-  promise: "No bed stands in the shade of another.",
-  why: "A tall bed or a trellis on the sunny side shades the low one behind it every day of the season.",
+  promise: word("No bed stands in the shade of another."),
+  why: word(
+    "A tall bed or a trellis on the sunny side shades the low one behind it every day of the season.",
+  ),
   source: LIMITS.bedShade.source,
   limits: ["bedShade", "sun"],
   needs: ["garden", "access", "beds", "sun", "limits", "units"],
@@ -46,8 +49,8 @@ export const shadedByBed = defineRule({
             measured: taken.hours,
             limit: limits.bedShade,
             unit: "h" as const,
-            title: `${nameOf(bed)}: ${nameOf(taller)} takes ${takes} of its sun`,
-            detail: `It gets ${gets} a day over the season and would get ${formatHours(got.hours + taken.hours)} without ${nameOf(taller)}; ${formatHours(limits.bedShade)} may be taken.`,
+            title: say`${nameOf(bed)}: ${nameOf(taller)} takes ${takes} of its sun`,
+            detail: say`It gets ${gets} a day over the season and would get ${formatHours(got.hours + taken.hours)} without ${nameOf(taller)}; ${formatHours(limits.bedShade)} may be taken.`,
             get waysOut() {
               const isClear = (after: BedSun) => takenBy(taller, after) <= limits.bedShade + SAME_HOURS;
               return [
@@ -56,7 +59,7 @@ export const shadedByBed = defineRule({
                 ...moveIntoSun({ garden, access }, bed, {
                   hours: got.hours,
                   also: isClear,
-                  about: `clear of ${taller.id}`,
+                  about: say`clear of ${taller.id}`,
                   named: true,
                 }),
               ];
@@ -98,8 +101,8 @@ function lowerTrellis(
     if (!after || !isClear(after)) continue;
     const label =
       trellis === null
-        ? `Take out the trellis of ${nameOf(taller)}`
-        : `Lower the trellis of ${nameOf(taller)} to ${formatShort(trellis, units)}`;
+        ? say`Take out the trellis of ${nameOf(taller)}`
+        : say`Lower the trellis of ${nameOf(taller)} to ${formatShort(trellis, units)}`;
     return [{ label, ops }];
   }
   return [];
@@ -124,5 +127,5 @@ function swapPlaces(
   const most = limits.bedShade + SAME_HOURS;
   if (!low || !high || takenBy(taller, low) > most || takenBy(bed, high) > most) return [];
   if (!standingOf(known)(after)) return [];
-  return [{ label: `Let ${nameOf(bed)} and ${nameOf(taller)} change places`, ops }];
+  return [{ label: say`Let ${nameOf(bed)} and ${nameOf(taller)} change places`, ops }];
 }

@@ -5,6 +5,7 @@ import { headingOf } from "../garden/heading.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { FOOT, SAME_LENGTH } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import type { WayOut } from "./rule.ts";
 
 /** Farther than this a bed is put somewhere else, which is for the gardener to think out. */
@@ -23,7 +24,7 @@ export function shiftWayOut(garden: Garden, id: ItemId, wishes: Wishes = {}): Wa
   const by = shiftIntoPlace(garden, id, { most: FARTHEST, ...wishes });
   if (!by || Math.hypot(...by) < SAME_LENGTH) return [];
   const item = garden.items.find((candidate) => candidate.id === id);
-  const what = wishes.named && item ? `Shift ${nameOf(item)}` : "Shift";
+  const what = wishes.named && item ? say`Shift ${nameOf(item)}` : "Shift";
   const far = formatShort(Math.hypot(...by), garden.units);
   return [{ label: `${what} ${far} ${headingOf(by, garden.site.north)}`, ops: [{ op: "move", id, by }] }];
 }

@@ -1,6 +1,7 @@
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatRatio } from "../units/format-figure.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 
 /** What a slope may exceed its limit by and still count as it: a slope is measured with a level and a tape. */
@@ -10,8 +11,8 @@ const SAME_SLOPE = 1e-4;
 export const slopingBed = defineRule({
   id: "sloping-bed",
   grade: "note",
-  promise: "Beds stand on ground that is near enough level.",
-  why: "Water and soil run to the low end, and the low wall holds more than it looks.",
+  promise: word("Beds stand on ground that is near enough level."),
+  why: word("Water and soil run to the low end, and the low wall holds more than it looks."),
   source: LIMITS.bedSlope.source,
   limits: ["bedSlope"],
   needs: ["beds", "grounds", "limits"],
@@ -29,8 +30,8 @@ export const slopingBed = defineRule({
           measured: steepest.ground.slope,
           limit,
           unit: "ratio" as const,
-          title: `${nameOf(bed)}: on a slope of ${slope}`,
-          detail: `Cut the bed in or step its frame, and set every rim level; up to ${formatRatio(limit)} it is evened out by hand.`,
+          title: say`${nameOf(bed)}: on a slope of ${slope}`,
+          detail: say`Cut the bed in or step its frame, and set every rim level; up to ${formatRatio(limit)} it is evened out by hand.`,
           waysOut: [],
         },
       ];

@@ -5,6 +5,7 @@ import { applyOps } from "../garden/operations.ts";
 import { bedShade } from "../sun/sun-hours.ts";
 import type { BedSun } from "../sun/sun-map.ts";
 import { formatHours } from "../units/format-figure.ts";
+import { say } from "../words/say.ts";
 import type { WayOut } from "./rule.ts";
 
 /** What takes less is not worth a word, hours. */
@@ -14,7 +15,7 @@ const WORTH_A_WORD = 0.1;
 export function takerWords({ shade }: BedSun, items: readonly Item[]): string {
   const most = shade?.find(({ hours }) => hours >= WORTH_A_WORD);
   const item = most && items.find(({ id }) => id === most.id);
-  return most && item ? ` ${nameOf(item)} takes ${formatHours(most.hours)} of it.` : "";
+  return most && item ? say` ${nameOf(item)} takes ${formatHours(most.hours)} of it.` : "";
 }
 
 /** Takes out the trellis of another bed that shades this one, where that alone does it, as a way out. */
@@ -28,7 +29,7 @@ export function withoutTrellis(
     if (other?.kind !== "bed" || other.trellis === null) continue;
     const ops = [{ op: "set" as const, id: other.id, changes: { trellis: null } }];
     const after = bedShade(applyOps(garden, ops), id);
-    if (after && isEnough(after)) return [{ label: `Take out the trellis of ${nameOf(other)}`, ops }];
+    if (after && isEnough(after)) return [{ label: say`Take out the trellis of ${nameOf(other)}`, ops }];
   }
   return [];
 }

@@ -7,6 +7,7 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH, type Units } from "../units/length.ts";
+import { say, sayCount, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 import { capital, numberWord } from "./words.ts";
 
@@ -14,8 +15,8 @@ import { capital, numberWord } from "./words.ts";
 export const tallWall = defineRule({
   id: "tall-wall",
   grade: "should",
-  promise: "No wall is so tall that it has to be designed.",
-  why: "Above this height wet soil can push a home-made wall over, and many places ask for a permit.",
+  promise: word("No wall is so tall that it has to be designed."),
+  why: word("Above this height wet soil can push a home-made wall over, and many places ask for a permit."),
   source: LIMITS.engineerFrom.source,
   limits: ["engineerFrom"],
   needs: ["beds", "limits", "units"],
@@ -34,8 +35,8 @@ export const tallWall = defineRule({
           measured: wallHeight,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${high} high, ask a professional`,
-          detail: `Above ${most} a wall that holds soil is designed, not guessed; local codes differ, so ask for yours.`,
+          title: say`${nameOf(bed)}: ${high} high, ask a professional`,
+          detail: say`Above ${most} a wall that holds soil is designed, not guessed; local codes differ, so ask for yours.`,
           waysOut: lower
             ? [
                 {
@@ -64,7 +65,7 @@ export function lowerWall(
     case "fabric":
     case "mound":
       return height > 0
-        ? { label: `Lower it to ${formatShort(height, units)}`, wall: { ...wall, height } }
+        ? { label: say`Lower it to ${formatShort(height, units)}`, wall: { ...wall, height } }
         : null;
     default: {
       const never: never = wall;
@@ -82,6 +83,10 @@ function fewerCourses<W extends BedWall & { readonly courses: number }>(
   const courses = Math.floor((height + SAME_LENGTH) / course);
   if (!(courses >= 1)) return null;
   const less = wall.courses - courses;
-  const label = `${capital(numberWord(less))} ${less === 1 ? "course" : "courses"} lower`;
+  const label = sayCount(
+    less,
+    { one: "{{count}} course lower", other: "{{count}} courses lower" },
+    { count: capital(numberWord(less)) },
+  );
   return { label, wall: { ...wall, courses } };
 }

@@ -5,6 +5,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { withFill } from "./fill-way-out.ts";
 import { defineRule } from "./rule.ts";
 
@@ -12,8 +13,10 @@ import { defineRule } from "./rule.ts";
 export const thinMixOnTop = defineRule({
   id: "thin-mix-on-top",
   grade: "should",
-  promise: "Layered beds have enough mix above the wood.",
-  why: "Roots feed in the top foot; below it there is only rotting wood, which takes nitrogen at first.",
+  promise: word("Layered beds have enough mix above the wood."),
+  why: word(
+    "Roots feed in the top foot; below it there is only rotting wood, which takes nitrogen at first.",
+  ),
   source: LIMITS.layeredMix.source,
   limits: ["layeredMix", "layeredFrom"],
   needs: ["beds", "limits", "units"],
@@ -32,9 +35,9 @@ export const thinMixOnTop = defineRule({
           measured: mixDepth,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: only ${has} of mix over the wood`,
-          detail: `At least the top ${wants} of a layered bed is mix.`,
-          waysOut: [withFill(bed, `Put ${wants} of mix on top`, { mixDepth: limit })],
+          title: say`${nameOf(bed)}: only ${has} of mix over the wood`,
+          detail: say`At least the top ${wants} of a layered bed is mix.`,
+          waysOut: [withFill(bed, say`Put ${wants} of mix on top`, { mixDepth: limit })],
         },
       ];
     });

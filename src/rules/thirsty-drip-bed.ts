@@ -7,6 +7,7 @@ import { bedLines } from "../irrigation/bed-lines.ts";
 import { dripPlan } from "../irrigation/drip-plan.ts";
 import { formatFlow } from "../units/water-measures.ts";
 import { USABLE_SHARE_SOURCE } from "../water/tap-flow.ts";
+import { say, word } from "../words/say.ts";
 import { byHand, lighterLines } from "./drip-changes.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 
@@ -17,8 +18,8 @@ import { defineRule, type WayOut } from "./rule.ts";
 export const thirstyDripBed = defineRule({
   id: "thirsty-drip-bed",
   grade: "should",
-  promise: "The tap gives each drip line the water and the pressure its emitters are made for.",
-  why: "With less, the emitters near the tap drip and the others do not.",
+  promise: word("The tap gives each drip line the water and the pressure its emitters are made for."),
+  why: word("With less, the emitters near the tap drip and the others do not."),
   source: USABLE_SHARE_SOURCE,
   slow: true,
   needs: ["garden", "beds", "drip", "units"],
@@ -29,7 +30,7 @@ export const thirstyDripBed = defineRule({
       const bed = beds.find((candidate) => candidate.id === id);
       if (!bed) return [];
       const asked = bedLines(bed, units).mostLineLh;
-      const gives = limit > 0 ? formatFlow(limit, units) : "none at that pressure";
+      const gives = limit > 0 ? formatFlow(limit, units) : say`none at that pressure`;
       return [
         {
           itemIds: [bed.id],
@@ -37,8 +38,8 @@ export const thirstyDripBed = defineRule({
           measured: asked,
           limit,
           unit: "count" as const,
-          title: `${nameOf(bed)}: one drip line asks ${formatFlow(asked, units)}, the tap gives ${gives}`,
-          detail: `${drip.supply.measured ? "By the pressure and flow that were measured" : "Nobody has measured the tap: a usual one is taken"}; what the way to the bed takes is counted off.`,
+          title: say`${nameOf(bed)}: one drip line asks ${formatFlow(asked, units)}, the tap gives ${gives}`,
+          detail: say`${drip.supply.measured ? say`By the pressure and flow that were measured` : say`Nobody has measured the tap: a usual one is taken`}; what the way to the bed takes is counted off.`,
           get waysOut() {
             return waysOut(bed, garden);
           },
@@ -66,7 +67,7 @@ function waysOut(bed: Bed, garden: Garden): WayOut[] {
     );
   };
   const wider: WayOut = {
-    label: "Lay the main in wider tubing",
+    label: say`Lay the main in wider tubing`,
     ops: [{ op: "set-garden", changes: { water: { ...garden.water, main: "threeQuarter" } } }],
   };
   const lighter = lighterLines(bed, garden.units).flatMap((sort) => {
@@ -76,6 +77,6 @@ function waysOut(bed: Bed, garden: Garden): WayOut[] {
   return [
     ...(garden.water.main === "half" && helps(wider) ? [wider] : []),
     ...lighter,
-    { label: "Water it by hand", ops: [byHand(bed)] },
+    { label: say`Water it by hand`, ops: [byHand(bed)] },
   ];
 }

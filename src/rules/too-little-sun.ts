@@ -3,6 +3,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatHours } from "../units/format-figure.ts";
+import { say, word } from "../words/say.ts";
 import { SAME_HOURS, sunWanted } from "./crop-sun.ts";
 import { moveIntoSun } from "./move-into-sun.ts";
 import { defineRule } from "./rule.ts";
@@ -15,8 +16,10 @@ import { takerWords, withoutTrellis } from "./sun-takers.ts";
 export const tooLittleSun = defineRule({
   id: "too-little-sun",
   grade: "must",
-  promise: "Every bed gets the direct sun that vegetables need.",
-  why: "Soil, water and care can be brought to a bed; sun cannot. In too much shade crops grow leggy and bear little.",
+  promise: word("Every bed gets the direct sun that vegetables need."),
+  why: word(
+    "Soil, water and care can be brought to a bed; sun cannot. In too much shade crops grow leggy and bear little.",
+  ),
   source: LIMITS.sun.source,
   limits: ["sunLeast", "sun"],
   needs: ["garden", "access", "beds", "items", "sun", "limits"],
@@ -38,13 +41,17 @@ export const tooLittleSun = defineRule({
           measured: got.hours,
           limit,
           unit: "h" as const,
-          title: `${nameOf(bed)}: ${hours} of sun a day`,
-          detail: `It gets ${hours} of direct sun a day over the season; ${formatHours(limit)} ${tooLittle ? "are needed at least" : "are wanted"}.${takerWords(got, items)}`,
+          title: say`${nameOf(bed)}: ${hours} of sun a day`,
+          detail: `${
+            tooLittle
+              ? say`It gets ${hours} of direct sun a day over the season; ${formatHours(limit)} are needed at least.`
+              : say`It gets ${hours} of direct sun a day over the season; ${formatHours(limit)} are wanted.`
+          }${takerWords(got, items)}`,
           get waysOut() {
             const wanted = sunWanted(bed, limits);
             return [
               ...withoutTrellis(garden, got, (after) => after.hours >= limit - SAME_HOURS),
-              ...moveIntoSun({ garden, access }, bed, { hours: wanted, about: "sun wanted" }),
+              ...moveIntoSun({ garden, access }, bed, { hours: wanted, about: say`sun wanted` }),
             ];
           },
         },

@@ -9,6 +9,7 @@ import { centroid } from "../geometry/ring.ts";
 import { distance } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import { FOOT, SAME_LENGTH, type Units } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { allSuit } from "./crop-suits.ts";
 import { cropsOf } from "./crop-sun.ts";
 import { climbs, trellisAskedBy } from "./crop-support.ts";
@@ -25,8 +26,8 @@ const UNBRACED: Readonly<Record<Exclude<Site["wind"], "sheltered">, number>> = {
 export const trellisInWind = defineRule({
   id: "trellis-in-wind",
   grade: "should",
-  promise: "Every trellis stands in a storm with its crop on it.",
-  why: "A trellis in full leaf is a sail: the wind lays it down with the whole crop, roots and all.",
+  promise: word("Every trellis stands in a storm with its crop on it."),
+  why: word("A trellis in full leaf is a sail: the wind lays it down with the whole crop, roots and all."),
   source: practice(
     "posts alone to 6 ft in the open and 4 ft where it is windy; taller ones are braced or guyed",
   ),
@@ -39,7 +40,7 @@ export const trellisInWind = defineRule({
     return beds.flatMap((bed) => {
       const { trellis } = bed;
       if (trellis === null || trellis <= limit + SAME_LENGTH || isSheltered(bed, garden)) return [];
-      const [tall, most] = [trellis, limit].map((height) => formatShort(height, units));
+      const [tall, most] = [formatShort(trellis, units), formatShort(limit, units)];
       return [
         {
           grade: wind === "windy" ? ("should" as const) : ("note" as const),
@@ -48,8 +49,11 @@ export const trellisInWind = defineRule({
           measured: trellis,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: brace the ${tall} trellis against wind`,
-          detail: `${wind === "windy" ? "The garden is windy" : "The garden is open"}; up to ${most} it stands on its posts. Brace both ends, or guy it.`,
+          title: say`${nameOf(bed)}: brace the ${tall} trellis against wind`,
+          detail:
+            wind === "windy"
+              ? say`The garden is windy; up to ${most} it stands on its posts. Brace both ends, or guy it.`
+              : say`The garden is open; up to ${most} it stands on its posts. Brace both ends, or guy it.`,
           get waysOut() {
             return [...lower(bed, limit, units), ...shelteredBed(garden, bed)];
           },
@@ -64,7 +68,7 @@ function lower(bed: Bed, limit: number, units: Units): WayOut[] {
   if (cropsOf(bed).some((crop) => trellisAskedBy(crop) > limit + SAME_LENGTH)) return [];
   return [
     {
-      label: `Lower the trellis to ${formatShort(limit, units)}`,
+      label: say`Lower the trellis to ${formatShort(limit, units)}`,
       ops: [{ op: "set", id: bed.id, changes: { trellis: limit } }],
     },
   ];
@@ -95,7 +99,7 @@ function shelteredBed(garden: Garden, bed: Bed): WayOut[] {
     const there = { ...other, trellis: bed.trellis, plantings: [] };
     const here = { ...bed, trellis: null, plantings: staying };
     if (!allSuit(going, there, after) || !allSuit(coming, here, after)) continue;
-    return [{ label: `Put the trellis and its crop in ${nameOf(other)}, which is sheltered`, ops }];
+    return [{ label: say`Put the trellis and its crop in ${nameOf(other)}, which is sheltered`, ops }];
   }
   return [];
 }

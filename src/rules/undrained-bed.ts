@@ -5,6 +5,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { outlineOf } from "../garden/outline.ts";
 import { computed } from "../garden/source.ts";
 import { centroid } from "../geometry/ring.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule, type Finding, type WayOut } from "./rule.ts";
 
 /**
@@ -14,8 +15,10 @@ import { defineRule, type Finding, type WayOut } from "./rule.ts";
 export const undrainedBed = defineRule({
   id: "undrained-bed",
   grade: "must",
-  promise: "Water drains out of every bed.",
-  why: "Standing water drowns roots, and soaked soil pushes its wall more than twice as hard as drained soil.",
+  promise: word("Water drains out of every bed."),
+  why: word(
+    "Standing water drowns roots, and soaked soil pushes its wall more than twice as hard as drained soil.",
+  ),
   source: computed("active pressure of 24 in of soil, 2.35 times as much where water stands in it (Rankine)"),
   needs: ["beds", "grounds"],
 
@@ -41,11 +44,11 @@ function overSheet(bed: Bed, under: readonly GroundUnder[]): Finding {
     measured: 1,
     limit: 0,
     unit: "ratio",
-    title: `${nameOf(bed)}: a sheet below it holds the water`,
-    detail: "A sheet does not let water through; fabric does, and holds the soil as well.",
+    title: say`${nameOf(bed)}: a sheet below it holds the water`,
+    detail: say`A sheet does not let water through; fabric does, and holds the soil as well.`,
     waysOut: [
-      withLiner(bed, "fabric", "Use fabric instead"),
-      ...(needsLiner ? [] : [withLiner(bed, null, "Leave the liner out")]),
+      withLiner(bed, "fabric", say`Use fabric instead`),
+      ...(needsLiner ? [] : [withLiner(bed, null, say`Leave the liner out`)]),
     ],
   };
 }
@@ -58,10 +61,9 @@ function onPaving(bed: Bed, hard: readonly GroundUnder[]): Finding {
     measured: hard.reduce((sum, { share }) => sum + share, 0),
     limit: 0,
     unit: "ratio",
-    title: `${nameOf(bed)}: leave joints open at the foot of its wall`,
-    detail:
-      "Masonry on hard ground holds water like a tub. Leave every second joint at its foot open, with fabric over it.",
-    waysOut: [withLiner(bed, "fabric", "Line it with fabric over open joints")],
+    title: say`${nameOf(bed)}: leave joints open at the foot of its wall`,
+    detail: say`Masonry on hard ground holds water like a tub. Leave every second joint at its foot open, with fabric over it.`,
+    waysOut: [withLiner(bed, "fabric", say`Line it with fabric over open joints`)],
   };
 }
 

@@ -6,6 +6,7 @@ import { figure } from "../units/format-figure.ts";
 import { formatDistance } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
 import { LINE_VARIATION } from "../water/tubing.ts";
+import { say, word } from "../words/say.ts";
 import { firstOfEach, lighterLines } from "./drip-changes.ts";
 import { defineRule } from "./rule.ts";
 
@@ -15,8 +16,8 @@ const LIMIT = LINE_VARIATION.pressure;
 export const unevenDripLine = defineRule({
   id: "uneven-drip-line",
   grade: "should",
-  promise: "A drip line gives as good as the same from its first emitter to its last.",
-  why: "What is watered enough at the far end drowns at the near one, or the far end goes dry.",
+  promise: word("A drip line gives as good as the same from its first emitter to its last."),
+  why: word("What is watered enough at the far end drowns at the near one, or the far end goes dry."),
   source: LINE_VARIATION.source,
   slow: true,
   needs: ["beds", "units"],
@@ -36,8 +37,8 @@ export const unevenDripLine = defineRule({
             measured: laid.pressureVaries,
             limit: LIMIT,
             unit: "ratio" as const,
-            title: `${nameOf(bed)}: a drip line of ${formatDistance(longest.length, units)} loses ${varies} of its pressure`,
-            detail: `${longest.emitters.length} emitters on one line; along it pressure may vary by ${percent(LIMIT)}, which is about ${percent(LINE_VARIATION.flow)} of the water.`,
+            title: say`${nameOf(bed)}: a drip line of ${formatDistance(longest.length, units)} loses ${varies} of its pressure`,
+            detail: say`${longest.emitters.length} emitters on one line; along it pressure may vary by ${percent(LIMIT)}, which is about ${percent(LINE_VARIATION.flow)} of the water.`,
             get waysOut() {
               return firstOfEach(lighterLines(bed, units), (change) => isMended(change.bed, units));
             },

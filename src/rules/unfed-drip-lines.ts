@@ -1,5 +1,6 @@
 import { nameOf } from "../garden/name-of.ts";
 import { computed } from "../garden/source.ts";
+import { say, word } from "../words/say.ts";
 import { byHand } from "./drip-changes.ts";
 import { defineRule } from "./rule.ts";
 
@@ -9,8 +10,8 @@ const NO_MAIN: ReadonlySet<string> = new Set(["no-tap", "tap-shut-in"]);
 export const unfedDripLines = defineRule({
   id: "unfed-drip-lines",
   grade: "should",
-  promise: "A main leads from a tap to every bed with drip lines.",
-  why: "Lines that nothing feeds are money in the soil.",
+  promise: word("A main leads from a tap to every bed with drip lines."),
+  why: word("Lines that nothing feeds are money in the soil."),
   source: computed("the main is led from the tap along the free ground of the plan"),
   slow: true,
   needs: ["beds", "drip"],
@@ -28,9 +29,9 @@ export const unfedDripLines = defineRule({
           measured: 0,
           limit: 1,
           unit: "count" as const,
-          title: `${nameOf(bed)}: no main gets to its drip lines`,
-          detail: none?.text ?? own?.text ?? "No pipe gets to it.",
-          waysOut: [{ label: "Water it by hand", ops: [byHand(bed)] }],
+          title: say`${nameOf(bed)}: no main gets to its drip lines`,
+          detail: none?.text ?? own?.text ?? say`No pipe gets to it.`,
+          waysOut: [{ label: say`Water it by hand`, ops: [byHand(bed)] }],
         },
       ];
     });

@@ -6,6 +6,7 @@ import { centroid } from "../geometry/ring.ts";
 import { formatShare } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { withFill } from "./fill-way-out.ts";
 import { defineRule } from "./rule.ts";
 
@@ -13,8 +14,10 @@ import { defineRule } from "./rule.ts";
 export const unlayeredDeepFill = defineRule({
   id: "unlayered-deep-fill",
   grade: "should",
-  promise: "Tall beds are filled with wood below and mix on top.",
-  why: "Fill is nearly all of what a garden costs, and below a foot of mix logs and branches serve the crops as well.",
+  promise: word("Tall beds are filled with wood below and mix on top."),
+  why: word(
+    "Fill is nearly all of what a garden costs, and below a foot of mix logs and branches serve the crops as well.",
+  ),
   source: LIMITS.layeredFrom.source,
   limits: ["layeredFrom", "layeredMix"],
   needs: ["beds", "limits", "units"],
@@ -31,13 +34,13 @@ export const unlayeredDeepFill = defineRule({
           measured: soilDepth,
           limit: limits.layeredFrom,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${formatShort(soilDepth, units)} of bought mix`,
-          detail: `With ${formatShort(limits.layeredMix, units)} of mix over logs, branches and leaves it takes ${saved} less. It sinks as the wood rots: top it up.`,
+          title: say`${nameOf(bed)}: ${formatShort(soilDepth, units)} of bought mix`,
+          detail: say`With ${formatShort(limits.layeredMix, units)} of mix over logs, branches and leaves it takes ${saved} less. It sinks as the wood rots: top it up.`,
           // With no mix on top at all there is nothing to grow in: no way out.
           waysOut:
             limits.layeredMix > 0
               ? [
-                  withFill(bed, `Layer it, ${formatShort(limits.layeredMix, units)} of mix on top`, {
+                  withFill(bed, say`Layer it, ${formatShort(limits.layeredMix, units)} of mix on top`, {
                     way: "layered",
                     mixDepth: limits.layeredMix,
                   }),

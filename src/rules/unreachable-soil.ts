@@ -11,6 +11,7 @@ import { add, scale, subtract, turned } from "../geometry/vector.ts";
 import { formatArea, formatShare } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { FOOT, INCH, SAME_LENGTH } from "../units/length.ts";
+import { say, sayCount, word } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import { type Narrower, narrowerShapes } from "./reachable-shapes.ts";
 import { RememberedWays } from "./remembered-ways.ts";
@@ -24,8 +25,8 @@ type Known = Pick<Facts, "garden" | "access">;
 export const unreachableSoil = defineRule({
   id: "unreachable-soil",
   grade: "must",
-  promise: "Every bit of a bed's soil is within reach from an edge where the gardener can really be.",
-  why: "What cannot be reached is stepped on, and soil that is stepped on grows little.",
+  promise: word("Every bit of a bed's soil is within reach from an edge where the gardener can really be."),
+  why: word("What cannot be reached is stepped on, and soil that is stepped on grows little."),
   source: LIMITS.reach.source,
   limits: ["reach", "childReach", "seatedReach", "standingRoom", "kneelingWay", "wheelchairWay"],
   needs: ["garden", "access", "beds"],
@@ -66,15 +67,15 @@ function words(garden: Garden, bed: Bed, known: BedAccess) {
     return {
       measured: 0,
       limit: room,
-      title: `${nameOf(bed)}: no edge to garden from`,
-      detail: `No edge of it has ${shown(room)} of ground beside it that can be got to${closers(garden, known)}.`,
+      title: say`${nameOf(bed)}: no edge to garden from`,
+      detail: say`No edge of it has ${shown(room)} of ground beside it that can be got to${closers(garden, known)}.`,
     };
   }
   return {
     measured: toTenths(farthest.distance),
     limit: reach,
-    title: `${nameOf(bed)}: soil ${far(farthest.distance - reach)} out of reach`,
-    detail: `Its farthest soil is ${far(farthest.distance)} from where one can be, and reach is ${shown(reach)}: ${formatArea(known.outOfReachAreaMm2, garden.units)} cannot be reached${closers(garden, known)}.`,
+    title: say`${nameOf(bed)}: soil ${far(farthest.distance - reach)} out of reach`,
+    detail: say`Its farthest soil is ${far(farthest.distance)} from where one can be, and reach is ${shown(reach)}: ${formatArea(known.outOfReachAreaMm2, garden.units)} cannot be reached${closers(garden, known)}.`,
   };
 }
 
@@ -86,10 +87,14 @@ const toTenths = (mm: number): number => Math.round(mm * 10) / 10;
 function closers({ items }: Garden, { closedBy }: BedAccess): string {
   const names = closedBy.map((side) => {
     const item = items.find(({ id }) => id === side);
-    return item ? nameOf(item) : "the edge of the yard";
+    return item ? nameOf(item) : say`the edge of the yard`;
   });
   return names.length > 0
-    ? `; ${listed(names.slice(0, 3))} ${names.length > 1 ? "close" : "closes"} an edge`
+    ? sayCount(
+        names.length,
+        { one: "; {{names}} closes an edge", other: "; {{names}} close an edge" },
+        { names: listed(names.slice(0, 3)) },
+      )
     : "";
 }
 
@@ -103,7 +108,7 @@ function waysOut(facts: Known, bed: Bed, known: BedAccess): WayOut[] {
   return [
     firstOf(shifts(facts.garden, bed)),
     firstOf(narrowings(facts.garden, bed, known)),
-    firstOf([{ label: "Turn by 90°", ops: [{ op: "turn", id: bed.id, by: 90 }] }]),
+    firstOf([{ label: say`Turn by 90°`, ops: [{ op: "turn", id: bed.id, by: 90 }] }]),
   ].filter((way) => way !== undefined);
 }
 
@@ -122,7 +127,7 @@ function shifts(garden: Garden, bed: Bed): WayOut[] {
     .filter((by) => Math.hypot(...by) <= FARTHEST)
     .sort((a, b) => Math.hypot(...a) - Math.hypot(...b))
     .map((by) => ({
-      label: `Shift ${formatShort(Math.hypot(...by), garden.units)} ${headingOf(by, garden.site.north)}`,
+      label: say`Shift ${formatShort(Math.hypot(...by), garden.units)} ${headingOf(by, garden.site.north)}`,
       ops: [{ op: "move", id: bed.id, by }],
     }));
 }

@@ -3,6 +3,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { published } from "../garden/source.ts";
 import { centroid } from "../geometry/ring.ts";
 import { timberById } from "../takeoff/timbers.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 
 /** Offered instead: one that is sold everywhere and one that lasts. */
@@ -12,8 +13,8 @@ const INSTEAD = ["douglas-fir", "western-redcedar"];
 export const unsafeTimber = defineRule({
   id: "unsafe-timber",
   grade: "should",
-  promise: "Frames are of wood that may stand beside food.",
-  why: "What keeps the wood from rotting leaches into the soil it holds, and some of it is poison.",
+  promise: word("Frames are of wood that may stand beside food."),
+  why: word("What keeps the wood from rotting leaches into the soil it holds, and some of it is poison."),
   source: published(
     "Iowa State University Extension on raised-bed materials; Ohio State University Extension on railroad ties",
   ),
@@ -34,14 +35,14 @@ export const unsafeTimber = defineRule({
           measured: 1,
           limit: 0,
           unit: "count" as const,
-          title: `${nameOf(bed)}: ${lowerFirst(timber.label)} beside food`,
+          title: say`${nameOf(bed)}: ${lowerFirst(timber.label)} beside food`,
           detail: timber.note,
           waysOut: INSTEAD.flatMap((id) => {
             const other = timberById(id);
             return other
               ? [
                   {
-                    label: `Use untreated ${other.label}`,
+                    label: say`Use untreated ${other.label}`,
                     ops: [{ op: "set" as const, id: bed.id, changes: { wall: { ...wall, timber: id } } }],
                   },
                 ]

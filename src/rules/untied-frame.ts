@@ -3,6 +3,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { longestSide } from "./frame-bow.ts";
 import { defineRule } from "./rule.ts";
 
@@ -10,8 +11,8 @@ import { defineRule } from "./rule.ts";
 export const untiedFrame = defineRule({
   id: "untied-frame",
   grade: "should",
-  promise: "Tall frames are tied across.",
-  why: "Soil pushes with the square of its height; what holds a low wall lets a tall one lean out.",
+  promise: word("Tall frames are tied across."),
+  why: word("Soil pushes with the square of its height; what holds a low wall lets a tall one lean out."),
   source: LIMITS.tiesFrom.source,
   limits: ["tiesFrom", "stakeEvery"],
   needs: ["beds", "limits", "units"],
@@ -31,11 +32,11 @@ export const untiedFrame = defineRule({
           measured: soilDepth,
           limit: limits.tiesFrom,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: ${formatShort(soilDepth, units)} of soil and no ties across`,
-          detail: `From ${formatShort(limits.tiesFrom, units)} of soil long sides are tied to each other, not only staked.`,
+          title: say`${nameOf(bed)}: ${formatShort(soilDepth, units)} of soil and no ties across`,
+          detail: say`From ${formatShort(limits.tiesFrom, units)} of soil long sides are tied to each other, not only staked.`,
           waysOut: [
             {
-              label: "Tie the long sides across",
+              label: say`Tie the long sides across`,
               ops: [
                 {
                   op: "set" as const,

@@ -4,6 +4,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { BOARD_SIZES, boardSize } from "../garden/timber-sizes.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { frameBow } from "./frame-bow.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 
@@ -20,8 +21,10 @@ const GIVES_WAY = 2;
 export const weakFrame = defineRule({
   id: "weak-frame",
   grade: "should",
-  promise: "The boards of every frame stay straight under wet soil.",
-  why: "Half the span bows a sixteenth as far: one stake in time saves the side. A bowed side pulls its corners open.",
+  promise: word("The boards of every frame stay straight under wet soil."),
+  why: word(
+    "Half the span bows a sixteenth as far: one stake in time saves the side. A bowed side pulls its corners open.",
+  ),
   source: LIMITS.bow.source,
   limits: ["bow", "stakeEvery"],
   needs: ["beds", "limits", "units"],
@@ -44,8 +47,8 @@ export const weakFrame = defineRule({
           measured: bow.deflection,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: its side bows ${far}`,
-          detail: `The lowest ${wall.board} spans ${span} between supports and bows ${far} under wet soil; ${formatShort(limit, units)} is allowed.`,
+          title: say`${nameOf(bed)}: its side bows ${far}`,
+          detail: say`The lowest ${wall.board} spans ${span} between supports and bows ${far} under wet soil; ${formatShort(limit, units)} is allowed.`,
           waysOut: strongerWalls(wall, bed.already !== null, holds).map(
             (stronger): WayOut => setWall(bed, stronger),
           ),
@@ -58,13 +61,15 @@ export const weakFrame = defineRule({
 /** Stakes, a thicker board, or both where neither alone is enough; boards that stand already are not changed. */
 function strongerWalls(wall: BoardWall, stands: boolean, holds: (wall: BoardWall) => boolean): Stronger[] {
   const staked: Stronger[] =
-    wall.bracing === "none" ? [{ label: "Stake the long sides", wall: { ...wall, bracing: "stakes" } }] : [];
+    wall.bracing === "none"
+      ? [{ label: say`Stake the long sides`, wall: { ...wall, bracing: "stakes" } }]
+      : [];
   const board = stands ? null : thickerBoard(wall.board);
-  const thicker: Stronger[] = board ? [{ label: `Use ${board} boards`, wall: { ...wall, board } }] : [];
+  const thicker: Stronger[] = board ? [{ label: say`Use ${board} boards`, wall: { ...wall, board } }] : [];
   const alone = [...staked, ...thicker].filter((stronger) => holds(stronger.wall));
   if (alone.length > 0 || !board || staked.length === 0) return alone;
   const both: Stronger = {
-    label: `Use ${board} boards and stakes`,
+    label: say`Use ${board} boards and stakes`,
     wall: { ...wall, board, bracing: "stakes" },
   };
   return holds(both.wall) ? [both] : [];

@@ -1,13 +1,14 @@
 import { published } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 
 /** Flags ends of ways at which a wheelchair can only back out. */
 export const wheelchairDeadEnd = defineRule({
   id: "wheelchair-dead-end",
   grade: "must",
-  promise: "No way ends without room for a wheelchair to turn.",
-  why: "Backing out along beds, without seeing, tips chairs. Guidance for a private yard.",
+  promise: word("No way ends without room for a wheelchair to turn."),
+  why: word("Backing out along beds, without seeing, tips chairs. Guidance for a private yard."),
   source: published(
     "2010 ADA Standards for Accessible Design, 304.3, held to the ends of ways by common practice",
   ),
@@ -24,8 +25,8 @@ export const wheelchairDeadEnd = defineRule({
         measured: 0,
         limit: 1,
         unit: "count" as const,
-        title: "A way ends with no room for a wheelchair to turn",
-        detail: `Leave a circle ${formatShort(limits.turningCircle, units)} across or a T-shaped space at its end, or let it go through.`,
+        title: say`A way ends with no room for a wheelchair to turn`,
+        detail: say`Leave a circle ${formatShort(limits.turningCircle, units)} across or a T-shaped space at its end, or let it go through.`,
         waysOut: [],
       }));
   },

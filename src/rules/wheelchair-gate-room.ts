@@ -6,6 +6,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { scale } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
+import { say, told, word } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 import { soundlyChanged } from "./sound-change.ts";
@@ -14,8 +15,10 @@ import { soundlyChanged } from "./sound-change.ts";
 export const wheelchairGateRoom = defineRule({
   id: "wheelchair-gate-room",
   grade: "must",
-  promise: "Before every gate and door there is room for a wheelchair to open it.",
-  why: "Who sits in a chair draws up beside the latch, pulls, and backs away from the leaf. Guidance for a private yard.",
+  promise: word("Before every gate and door there is room for a wheelchair to open it."),
+  why: word(
+    "Who sits in a chair draws up beside the latch, pulls, and backs away from the leaf. Guidance for a private yard.",
+  ),
   source: GATE_SOURCE,
   needs: ["garden", "access", "gardener", "units"],
 
@@ -33,8 +36,8 @@ export const wheelchairGateRoom = defineRule({
           measured: taken.clear,
           limit: taken.needed,
           unit: "mm" as const,
-          title: `${nameOf(opening)}: ${short} short of room for a wheelchair`,
-          detail: `${by ? nameOf(by) : "The edge of the yard"} takes it ${WHERE[taken.in]}. ${neededWords(room, units)}`,
+          title: say`${nameOf(opening)}: ${short} short of room for a wheelchair`,
+          detail: say`${by ? nameOf(by) : say`The edge of the yard`} takes it ${told(WHERE[taken.in])}. ${neededWords(room, units)}`,
           get waysOut() {
             return clearing({ garden, access }, opening, taken);
           },
@@ -45,27 +48,33 @@ export const wheelchairGateRoom = defineRule({
 });
 
 const WHERE: Readonly<Record<Direction, string>> = {
-  depth: "in front",
-  latch: "beside the latch",
-  hinge: "beside the hinges",
+  depth: word("in front"),
+  latch: word("beside the latch"),
+  hinge: word("beside the hinges"),
+};
+
+const APPROACH: Readonly<Record<GateRoom["approach"], string>> = {
+  front: word("from the front"),
+  "latch side": word("from the latch side"),
+  "hinge side": word("from the hinge side"),
 };
 
 const HOW: Readonly<Record<GateRoom["opens"], string>> = {
-  pull: "pulled open",
-  push: "pushed open",
-  slide: "slid open",
+  pull: word("pulled open"),
+  push: word("pushed open"),
+  slide: word("slid open"),
 };
 
 function neededWords({ needed, opens, approach }: GateRoom, units: Units): string {
   const { depth, beyondLatch, beyondHinge } = needed;
   const beside =
     beyondLatch > 0
-      ? ` and ${formatShort(beyondLatch, units)} beside its latch`
+      ? say` and ${formatShort(beyondLatch, units)} beside its latch`
       : beyondHinge > 0
-        ? ` and ${formatShort(beyondHinge, units)} beside its hinges`
+        ? say` and ${formatShort(beyondHinge, units)} beside its hinges`
         : "";
-  const from = approach === "front" ? "from the front" : `from the ${approach}`;
-  return `Held to the approach ${from}, ${HOW[opens]}, which comes nearest: ${formatShort(depth, units)} before it${beside}.`;
+  const from = told(APPROACH[approach]);
+  return say`Held to the approach ${from}, ${told(HOW[opens])}, which comes nearest: ${formatShort(depth, units)} before it${beside}.`;
 }
 
 /** The bed that takes the room, shifted straight out of it. */
@@ -83,7 +92,7 @@ function clearing(
   const after = soundlyChanged(facts, ops, [bed.id]);
   if (!after || isStillTaken(after, opening.id, bed.id)) return [];
   const far = formatShort(short, garden.units);
-  return [{ label: `Shift ${nameOf(bed)} ${far} ${headingOf(by, garden.site.north)}`, ops }];
+  return [{ label: say`Shift ${nameOf(bed)} ${far} ${headingOf(by, garden.site.north)}`, ops }];
 }
 
 const isStillTaken = (garden: Garden, opening: string, by: string): boolean =>

@@ -3,6 +3,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 import { lowerWall } from "./tall-wall.ts";
 
@@ -10,8 +11,8 @@ import { lowerWall } from "./tall-wall.ts";
 export const wheelchairHighRim = defineRule({
   id: "wheelchair-high-rim",
   grade: "must",
-  promise: "Every rim is low enough to be reached over from a wheelchair.",
-  why: "Over a higher rim the arm does not come down to the soil. Guidance for a private yard.",
+  promise: word("Every rim is low enough to be reached over from a wheelchair."),
+  why: word("Over a higher rim the arm does not come down to the soil. Guidance for a private yard."),
   source: LIMITS.seatedRim.source,
   limits: ["seatedRim"],
   needs: ["beds", "gardener", "limits", "units"],
@@ -30,8 +31,8 @@ export const wheelchairHighRim = defineRule({
           measured: rim,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: rim ${formatShort(rim - limit, units)} too high for a seated gardener`,
-          detail: `It stands ${formatShort(rim, units)} above the ground; ${formatShort(limit, units)} at most can be reached over.`,
+          title: say`${nameOf(bed)}: rim ${formatShort(rim - limit, units)} too high for a seated gardener`,
+          detail: say`It stands ${formatShort(rim, units)} above the ground; ${formatShort(limit, units)} at most can be reached over.`,
           waysOut: lower
             ? [
                 {

@@ -3,6 +3,7 @@ import { frameOf } from "../garden/frame.ts";
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { waysToDeepen } from "./deepen.ts";
 import { defineRule } from "./rule.ts";
 
@@ -10,8 +11,10 @@ import { defineRule } from "./rule.ts";
 export const wheelchairLowSoil = defineRule({
   id: "wheelchair-low-soil",
   grade: "must",
-  promise: "All soil lies high enough to be worked from a wheelchair.",
-  why: "Below the wheel's hub the hand does not get down without the body leaning out of the chair. Guidance for a private yard.",
+  promise: word("All soil lies high enough to be worked from a wheelchair."),
+  why: word(
+    "Below the wheel's hub the hand does not get down without the body leaning out of the chair. Guidance for a private yard.",
+  ),
   source: LIMITS.seatedSoil.source,
   limits: ["seatedSoil"],
   needs: ["beds", "gardener", "limits", "units"],
@@ -30,8 +33,8 @@ export const wheelchairLowSoil = defineRule({
           measured: height,
           limit,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: soil ${formatShort(limit - height, units)} too low for a seated gardener`,
-          detail: `It lies ${formatShort(height, units)} above the ground; from ${formatShort(limit, units)} it can be worked by a side reach.`,
+          title: say`${nameOf(bed)}: soil ${formatShort(limit - height, units)} too low for a seated gardener`,
+          detail: say`It lies ${formatShort(height, units)} above the ground; from ${formatShort(limit, units)} it can be worked by a side reach.`,
           waysOut: waysToDeepen(bed, limit - legs, units),
         },
       ];

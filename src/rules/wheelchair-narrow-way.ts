@@ -3,6 +3,7 @@ import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { bottlenecks, itemsOf, openingShifts, sidesOf } from "./open-way.ts";
 import { defineRule } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
@@ -11,8 +12,10 @@ import { listedOrCounted } from "./words.ts";
 export const wheelchairNarrowWay = defineRule({
   id: "wheelchair-narrow-way",
   grade: "must",
-  promise: "A wheelchair gets from a gate or a door to every bed.",
-  why: "Where the way narrows, the garden ends for whoever sits in the chair. Guidance for a private yard.",
+  promise: word("A wheelchair gets from a gate or a door to every bed."),
+  why: word(
+    "Where the way narrows, the garden ends for whoever sits in the chair. Guidance for a private yard.",
+  ),
   source: LIMITS.wheelchairWay.source,
   limits: ["wheelchairWay", "wheelchairPinch", "wheelchairPinchRun", "wheelchairPinchApart"],
   needs: ["garden", "access", "limits", "units"],
@@ -45,8 +48,8 @@ export const wheelchairNarrowWay = defineRule({
         measured: gap.width,
         limit,
         unit: "mm" as const,
-        title: `Way to ${listedOrCounted(names, "beds")}: ${formatShort(limit - gap.width, units)} too narrow for a wheelchair`,
-        detail: `${formatShort(gap.width, units)} wide for ${formatShort(run, units)} at ${sidesOf(gap, garden)}; ${formatShort(limit, units)} are needed, or ${short} over at most ${formatShort(limits.wheelchairPinchRun, units)}.`,
+        title: say`Way to ${listedOrCounted(names, "beds")}: ${formatShort(limit - gap.width, units)} too narrow for a wheelchair`,
+        detail: say`${formatShort(gap.width, units)} wide for ${formatShort(run, units)} at ${sidesOf(gap, garden)}; ${formatShort(limit, units)} are needed, or ${short} over at most ${formatShort(limits.wheelchairPinchRun, units)}.`,
         get waysOut() {
           return openingShifts({ garden, access }, bottleneck, limit);
         },

@@ -8,14 +8,17 @@ import { boxOf } from "../geometry/gap.ts";
 import { turned } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH, type Units } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 
 /** Flags table beds that a wheelchair does not get its knees under. */
 export const wheelchairNoKneeRoom = defineRule({
   id: "wheelchair-no-knee-room",
   grade: "must",
-  promise: "A wheelchair gets its knees under every table bed.",
-  why: "A table bed is worked from in front; without knee room it is out of reach. Guidance for a private yard.",
+  promise: word("A wheelchair gets its knees under every table bed."),
+  why: word(
+    "A table bed is worked from in front; without knee room it is out of reach. Guidance for a private yard.",
+  ),
   source: LIMITS.knees.source,
   limits: ["knees", "seatedRim"],
   needs: ["beds", "gardener", "limits", "units"],
@@ -38,8 +41,8 @@ export const wheelchairNoKneeRoom = defineRule({
           measured: legs,
           limit: limits.knees,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: no knee room for a wheelchair`,
-          detail: `Below its box, ${formatShort(box, units)} deep, are ${formatShort(legs, units)}; ${formatShort(limits.knees, units)} are needed, ${formatShort(TABLE.kneeWidth, units)} wide and ${formatShort(TABLE.kneeDepth, units)} deep, under a rim at ${formatShort(TABLE.lowestRim, units)} to ${formatShort(limits.seatedRim, units)}.`,
+          title: say`${nameOf(bed)}: no knee room for a wheelchair`,
+          detail: say`Below its box, ${formatShort(box, units)} deep, are ${formatShort(legs, units)}; ${formatShort(limits.knees, units)} are needed, ${formatShort(TABLE.kneeWidth, units)} wide and ${formatShort(TABLE.kneeDepth, units)} deep, under a rim at ${formatShort(TABLE.lowestRim, units)} to ${formatShort(limits.seatedRim, units)}.`,
           waysOut: longerLegs(bed, limits, units),
         },
       ];
@@ -60,6 +63,6 @@ function longerLegs(bed: Bed, limits: Limits, units: Units): WayOut[] {
   if (legs + box > limits.seatedRim + SAME_LENGTH) return [];
   if (!tablePasses({ rim: legs + box, kneeHeight: legs, kneeDepth, width }, limits)) return [];
   return [
-    { label: `Legs of ${formatShort(legs, units)}`, ops: [{ op: "set", id: bed.id, changes: { legs } }] },
+    { label: say`Legs of ${formatShort(legs, units)}`, ops: [{ op: "set", id: bed.id, changes: { legs } }] },
   ];
 }

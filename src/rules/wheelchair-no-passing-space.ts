@@ -2,14 +2,15 @@ import { passingPasses } from "../access/wheelchair-standards.ts";
 import { LIMITS } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatDistance, formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule } from "./rule.ts";
 
 /** Flags long narrow ways on which two wheelchairs cannot pass each other. */
 export const wheelchairNoPassingSpace = defineRule({
   id: "wheelchair-no-passing-space",
   grade: "must",
-  promise: "On a long way there is room now and then for two wheelchairs to pass.",
-  why: "Who meets another on a narrow way has to back up to its end. Guidance for a private yard.",
+  promise: word("On a long way there is room now and then for two wheelchairs to pass."),
+  why: word("Who meets another on a narrow way has to back up to its end. Guidance for a private yard."),
   source: LIMITS.passingEvery.source,
   limits: ["passingEvery", "passingSpace"],
   needs: ["garden", "access", "limits", "units"],
@@ -26,8 +27,8 @@ export const wheelchairNoPassingSpace = defineRule({
           measured: run,
           limit: limits.passingEvery,
           unit: "mm" as const,
-          title: `Way to ${nameOf(bed)}: ${formatDistance(run, units)} without a passing space`,
-          detail: `A space ${formatShort(limits.passingSpace, units)} square is needed at least every ${formatDistance(limits.passingEvery, units)}.`,
+          title: say`Way to ${nameOf(bed)}: ${formatDistance(run, units)} without a passing space`,
+          detail: say`A space ${formatShort(limits.passingSpace, units)} square is needed at least every ${formatDistance(limits.passingEvery, units)}.`,
           waysOut: [],
         },
       ];

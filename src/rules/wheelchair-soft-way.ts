@@ -5,6 +5,7 @@ import type { Limits } from "../garden/limits.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { freshId, newItem } from "../garden/new-item.ts";
 import { published } from "../garden/source.ts";
+import { say, word } from "../words/say.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 import { listedOrCounted } from "./words.ts";
 
@@ -12,8 +13,10 @@ import { listedOrCounted } from "./words.ts";
 export const wheelchairSoftWay = defineRule({
   id: "wheelchair-soft-way",
   grade: "must",
-  promise: "The ways to the beds are firm and stable under a wheelchair.",
-  why: "Small front wheels dig into bark, loose gravel, wet lawn and bare soil. Guidance for a private yard.",
+  promise: word("The ways to the beds are firm and stable under a wheelchair."),
+  why: word(
+    "Small front wheels dig into bark, loose gravel, wet lawn and bare soil. Guidance for a private yard.",
+  ),
   source: published(
     "2010 ADA Standards for Accessible Design, 302.1: stable, firm, slip resistant; which surfaces are is common practice",
   ),
@@ -30,8 +33,8 @@ export const wheelchairSoftWay = defineRule({
         measured: 0,
         limit: 1,
         unit: "count" as const,
-        title: `${item ? nameOf(item) : "The ground of the yard"} is too soft for a wheelchair`,
-        detail: `The way to ${listedOrCounted(names, "beds")} goes over it; paving, firm gravel or a deck is needed.`,
+        title: say`${item ? nameOf(item) : say`The ground of the yard`} is too soft for a wheelchair`,
+        detail: say`The way to ${listedOrCounted(names, "beds")} goes over it; paving, firm gravel or a deck is needed.`,
         get waysOut() {
           return item ? firmed(item.id, item.kind) : pathsAlong(garden, places, limits);
         },
@@ -48,7 +51,7 @@ function groupedByGround(places: readonly WayGround[]): Map<ItemId | null, WayGr
 
 const firmed = (id: ItemId, kind: string): WayOut[] => [
   {
-    label: "Lay firm gravel on it",
+    label: say`Lay firm gravel on it`,
     ops: [
       { op: "set", id, changes: kind === "path" ? { surface: "firm-gravel" } : { cover: "firm-gravel" } },
     ],
@@ -73,6 +76,9 @@ function pathsAlong(garden: Garden, places: readonly WayGround[], limits: Limits
     return { op: "add" as const, item: item as Garden["items"][number], index: 0 };
   });
   return [
-    { label: places.length === 1 ? "Lay a firm path along the way" : "Lay firm paths along the ways", ops },
+    {
+      label: places.length === 1 ? say`Lay a firm path along the way` : say`Lay firm paths along the ways`,
+      ops,
+    },
   ];
 }

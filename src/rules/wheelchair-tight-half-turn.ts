@@ -9,6 +9,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { distance, scale, subtract } from "../geometry/vector.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import type { Facts } from "./facts.ts";
 import { defineRule, type WayOut } from "./rule.ts";
 import { soundlyChanged } from "./sound-change.ts";
@@ -19,8 +20,10 @@ type HalfTurnAt = WheelchairAccess["halfTurns"][number];
 export const wheelchairTightHalfTurn = defineRule({
   id: "wheelchair-tight-half-turn",
   grade: "must",
-  promise: "A wheelchair gets round an end of every bed that is worked from both sides.",
-  why: "Round a narrow end the chair turns on the spot, and that takes more room than the way before it. Guidance for a private yard.",
+  promise: word("A wheelchair gets round an end of every bed that is worked from both sides."),
+  why: word(
+    "Round a narrow end the chair turns on the spot, and that takes more room than the way before it. Guidance for a private yard.",
+  ),
   source: LIMITS.turnAt.source,
   limits: ["turnElement", "turnApproach", "turnAt", "turnAtException", "wheelchairWay"],
   needs: ["garden", "access", "limits", "units"],
@@ -35,9 +38,8 @@ export const wheelchairTightHalfTurn = defineRule({
       if (!bed || ends.length === 0 || ends.some((end) => halfTurnPasses(end, limits))) return [];
       const best = ends.reduce((a, b) => (b.turn > a.turn ? b : a));
       const needed = neededAt(best, limits);
-      const [before, at] = [Math.min(best.approach, best.leave), best.turn].map((width) =>
-        formatShort(width, units),
-      );
+      const before = formatShort(Math.min(best.approach, best.leave), units);
+      const at = formatShort(best.turn, units);
       return [
         {
           itemIds: [id],
@@ -45,8 +47,8 @@ export const wheelchairTightHalfTurn = defineRule({
           measured: best.turn,
           limit: needed,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: too tight for a wheelchair to get round`,
-          detail: `${at} at the end and ${before} along the sides; ${formatShort(limits.turnAt, units)} with ${formatShort(limits.turnApproach, units)}, or ${formatShort(limits.turnAtException, units)} with ${formatShort(limits.wheelchairWay, units)} are needed.`,
+          title: say`${nameOf(bed)}: too tight for a wheelchair to get round`,
+          detail: say`${at} at the end and ${before} along the sides; ${formatShort(limits.turnAt, units)} with ${formatShort(limits.turnApproach, units)}, or ${formatShort(limits.turnAtException, units)} with ${formatShort(limits.wheelchairWay, units)} are needed.`,
           get waysOut() {
             return shiftFromEnd({ garden, access }, id, best, needed, limits);
           },
@@ -75,7 +77,7 @@ function shiftFromEnd(
   const after = soundlyChanged(facts, ops, [id]);
   if (!after || !turnsSomewhere(after, id, limits)) return [];
   const far = formatShort(needed - end.turn, garden.units);
-  return [{ label: `Shift ${far} ${headingOf(by, garden.site.north)}`, ops }];
+  return [{ label: say`Shift ${far} ${headingOf(by, garden.site.north)}`, ops }];
 }
 
 function turnsSomewhere(garden: Garden, id: ItemId, limits: Limits): boolean {

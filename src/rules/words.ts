@@ -1,3 +1,5 @@
+import { say } from "../words/say.ts";
+
 const NUMBERS = [
   "no",
   "one",
@@ -22,7 +24,7 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 /** "Tomato", "Tomato and Pepper", "Tomato, Pepper and Okra". */
 export function listed(names: readonly string[]): string {
   const last = names.at(-1) ?? "";
-  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
+  return names.length < 2 ? last : say`${names.slice(0, -1).join(", ")} and ${last}`;
 }
 
 /** The names while they are few, else how many: "Tomato and Pepper", "four crops". */

@@ -4,6 +4,7 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { timberById } from "../takeoff/timbers.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
+import { say, sayCount } from "../words/say.ts";
 import { coursesOf, coursesStanding, standsWhole } from "./bed-states.ts";
 
 /** "96 × 48 in": two sizes in one unit say it once. */
@@ -20,17 +21,17 @@ export function sizeWords({ shape }: Bed, units: Units): string {
     case "rectangle":
       return pairWords(shape.width, shape.length, units);
     case "l":
-      return `L ${pairWords(shape.width, shape.length, units)}, arms ${pairWords(shape.armLength, shape.armWidth, units)}`;
+      return say`L ${pairWords(shape.width, shape.length, units)}, arms ${pairWords(shape.armLength, shape.armWidth, units)}`;
     case "u":
-      return `U ${pairWords(shape.width, shape.length, units)}, bay ${pairWords(shape.bayWidth, shape.bayLength, units)}`;
+      return say`U ${pairWords(shape.width, shape.length, units)}, bay ${pairWords(shape.bayWidth, shape.bayLength, units)}`;
     case "oval":
       return shape.width === shape.length
-        ? `round, ${size(shape.width)} across`
+        ? say`round, ${size(shape.width)} across`
         : `oval, ${pairWords(shape.width, shape.length, units)}`;
     case "keyhole":
-      return `keyhole, ${size(shape.diameter)} across, way in ${size(shape.slotWidth)}`;
+      return say`keyhole, ${size(shape.diameter)} across, way in ${size(shape.slotWidth)}`;
     case "polygon":
-      return `free outline, ${shape.points.length} corners`;
+      return say`free outline, ${shape.points.length} corners`;
     default: {
       const never: never = shape;
       throw new RangeError(`unknown shape ${JSON.stringify(never)}`);
@@ -40,7 +41,7 @@ export function sizeWords({ shape }: Bed, units: Units): string {
 
 /** "11 in tall, 2 courses". */
 export function heightWords(bed: Bed, units: Units): string {
-  const height = `${formatShort(frameOf(bed).wallHeight, units)} tall`;
+  const height = say`${formatShort(frameOf(bed).wallHeight, units)} tall`;
   return "courses" in bed.wall ? `${height}, ${courseWords(coursesOf(bed))}` : height;
 }
 
@@ -49,29 +50,34 @@ export function standingWords(bed: Bed): string {
   if (!bed.already) return "";
   if (standsWhole(bed)) return "stands";
   const standing = coursesStanding(bed);
-  return `${courseWords(standing)} ${standing === 1 ? "stands" : "stand"}, ${coursesOf(bed) - standing} to add`;
+  return sayCount(
+    standing,
+    { one: "{{count}} course stands, {{more}} to add", other: "{{count}} courses stand, {{more}} to add" },
+    { more: coursesOf(bed) - standing },
+  );
 }
 
-const courseWords = (count: number): string => (count === 1 ? "1 course" : `${count} courses`);
+const courseWords = (count: number): string =>
+  sayCount(count, { one: "{{count}} course", other: "{{count}} courses" });
 
 /** What the wall is made of, and what is unusual about how it is put together. */
 export function materialWords({ wall }: Bed, units: Units): string {
   switch (wall.made) {
     case "boards": {
       const extras = [
-        wall.cornerPosts ? "" : "no corner posts",
-        wall.capRail ? `cap rail ${boardWords(wall.capRail, units)}` : "",
+        wall.cornerPosts ? "" : say`no corner posts`,
+        wall.capRail ? say`cap rail ${boardWords(wall.capRail, units)}` : "",
       ].filter(Boolean);
       return [`${boardWords(wall.board, units)} ${timberWords(wall.timber)}`, ...extras].join(", ");
     }
     case "metal":
-      return "metal panels";
+      return say`metal panels`;
     case "fabric":
       return "fabric";
     case "masonry":
       return "masonry";
     case "mound":
-      return "a mound without a wall";
+      return say`a mound without a wall`;
     default: {
       const never: never = wall;
       throw new RangeError(`unknown wall ${JSON.stringify(never)}`);
@@ -89,10 +95,10 @@ export function boardWords(board: string, units: Units): string {
 
 /** What it is filled with: "1 compost : 2 topsoil", "wood below, mix on top". */
 export function fillWords({ fill }: Bed, units: Units): string {
-  if (fill.way === "native") return "the yard’s own soil";
+  if (fill.way === "native") return say`the yard’s own soil`;
   const parts = (["compost", "topsoil", "soilless"] as const)
     .filter((part) => fill.recipe[part] > 0)
     .map((part) => `${fill.recipe[part]} ${part}`);
   const mix = parts.length === 1 ? (parts[0] ?? "").replace(/^\S+ /, "") : parts.join(" : ");
-  return fill.way === "layered" ? `${formatShort(fill.mixDepth, units)} of ${mix} over wood` : mix;
+  return fill.way === "layered" ? say`${formatShort(fill.mixDepth, units)} of ${mix} over wood` : mix;
 }

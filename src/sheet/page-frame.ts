@@ -3,6 +3,8 @@ import { plainText } from "../garden/plain-text.ts";
 import { formatMoney, formatRatio, formatVolume } from "../units/format-figure.ts";
 import { formatDistance, formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
+import { midSentence } from "../words/phrases.ts";
+import { say, sayCount } from "../words/say.ts";
 import { text } from "./flow.ts";
 import { LEAST_PT, lineHeight, shortened, wrapped } from "./lettering.ts";
 import type { Paper } from "./papers.ts";
@@ -38,10 +40,10 @@ export function frameMarks(facts: SheetFacts, paper: Paper, scaleText: string, d
   const soil = takeoff.beds.reduce((sum, { soilVolumeL }) => sum + soilVolumeL, 0);
   const toFix = snags.filter(({ grade }) => grade === "must").length;
   const sums = [
-    ...(stage === "all" ? [] : [`stage ${stage} of ${stages.at(-1) ?? stage}`]),
-    ...(toFix > 0 ? [`${toFix} still to fix`] : []),
-    beds.length === 1 ? "1 bed" : `${beds.length} beds`,
-    `${formatVolume(soil, units)} of soil`,
+    ...(stage === "all" ? [] : [say`stage ${stage} of ${stages.at(-1) ?? stage}`]),
+    ...(toFix > 0 ? [say`${toFix} still to fix`] : []),
+    sayCount(beds.length, { one: "{{count}} bed", other: "{{count}} beds" }),
+    say`${formatVolume(soil, units)} of soil`,
     formatMoney(takeoff.total, takeoff.currency),
     ...(date ? [date] : []),
     "sheet 1 of 1",
@@ -60,7 +62,7 @@ export function frameMarks(facts: SheetFacts, paper: Paper, scaleText: string, d
   const footTop = paper.height - paper.margin - foot.length * lineHeight(LEAST_PT);
   return [
     text(
-      shortened(plainText(garden.name) || "Build sheet", (right - left) * 0.5, TITLE_PT, "bold"),
+      shortened(plainText(garden.name) || say`Build sheet`, (right - left) * 0.5, TITLE_PT, "bold"),
       left,
       paper.margin + 6,
       {
@@ -82,11 +84,11 @@ function footerLines({ garden, units }: SheetFacts, width: number, scaleText: st
   );
   const named = [...ALWAYS_NAMED, ...own].map((id) => {
     const yours = garden.limits[id] !== undefined ? " (yours)" : "";
-    return `${LIMITS[id].label.toLowerCase()} ${limitWords(id, held[id], units)}${yours}`;
+    return `${midSentence(LIMITS[id].label)} ${limitWords(id, held[id], units)}${yours}`;
   });
-  const scale = scaleText ? `Drawn at ${scaleText}.` : "Drawn at 3/16 in = 1 ft.";
+  const scale = scaleText ? say`Drawn at ${scaleText}.` : say`Drawn at 3/16 in = 1 ft.`;
   return wrapped(
-    `Limits: ${named.join(", ")}. ${scale} Guidance for planning; local codes decide.`,
+    say`Limits: ${named.join(", ")}. ${scale} Guidance for planning; local codes decide.`,
     width,
     LEAST_PT,
   );

@@ -1,5 +1,7 @@
 import { once } from "../access/once.ts";
 import { boundsOf } from "../geometry/ring.ts";
+import { midSentence } from "../words/phrases.ts";
+import { say, sayCount } from "../words/say.ts";
 import { blocksOf } from "./blocks/index.ts";
 import { type Block, flowed, paragraph } from "./flow.ts";
 import { columnsOf, columnWidth, type Grid, gridsOf, planRoom } from "./layout.ts";
@@ -78,7 +80,7 @@ export class PageLayout {
       if (marks) return this.sheet(scale, marks, notice);
     }
     // Even the rows that must show do not fit: the plan and the notice still do.
-    const notice = this.notice(all.map(({ heading }) => `${heading} is left out.`));
+    const notice = this.notice(all.map(({ heading }) => say`${heading} is left out.`));
     return this.sheet(scale, this.tried(scale, grid, [noticeBlock(notice, width)]) ?? [], notice);
   }
 
@@ -96,8 +98,8 @@ export class PageLayout {
   private notice(left: readonly string[]): string[] {
     const larger = this.larger();
     const where = larger
-      ? `${PAPERS[larger].name} paper holds all of it.`
-      : "No single page holds all of it: the rest stands in the ledger.";
+      ? say`${PAPERS[larger].name} paper holds all of it.`
+      : say`No single page holds all of it: the rest stands in the ledger.`;
     return [...left, where];
   }
 
@@ -159,12 +161,16 @@ function capped(block: Block, most: number, left: string[]): Block {
   const gone = block.rows.length - keep;
   left.push(
     block.spare?.more(gone) ??
-      `${gone} more ${gone === 1 ? "line" : "lines"} of ${block.heading.toLowerCase()}.`,
+      sayCount(
+        gone,
+        { one: "{{count}} more line of {{heading}}.", other: "{{count}} more lines of {{heading}}." },
+        { heading: midSentence(block.heading) },
+      ),
   );
   return { ...block, rows: block.rows.slice(0, keep) };
 }
 
 const noticeBlock = (sentences: readonly string[], width: number): Block => ({
-  heading: "Not on this page",
+  heading: say`Not on this page`,
   rows: sentences.map((sentence) => paragraph(sentence, width)),
 });

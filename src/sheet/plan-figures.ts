@@ -3,6 +3,7 @@ import type { Point } from "../geometry/types.ts";
 import { distance, midpoint, placed } from "../geometry/vector.ts";
 import { formatLength } from "../units/format-length.ts";
 import { FOOT } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import { LEAST_PT, textWidth } from "./lettering.ts";
 import { PENS, type Pen, type PlanPlace } from "./plan-pen.ts";
 import type { SheetFacts } from "./sheet-facts.ts";
@@ -112,11 +113,11 @@ export function scaleBar({ garden, units }: SheetFacts, place: PlanPlace): Mark[
     fill,
   });
   const onPaper = formatLength(length / place.ratio, units);
-  const said = `${formatLength(length, units)}; the bar is ${onPaper}`;
+  const said = say`${formatLength(length, units)}; the bar is ${onPaper}`;
   // The north arrow stands at the other end; what is said about the bar is as long as there is room.
   const room = (maxX - minX) / place.ratio - 2 * half - 2 - ARROW_ROOM;
   const words =
-    [`${said} long when printed at 100 %`, `${said} long at 100 %`].find(
+    [say`${said} long when printed at 100 %`, say`${said} long at 100 %`].find(
       (one) => textWidth(one, LEAST_PT) <= room,
     ) ?? said;
   return [

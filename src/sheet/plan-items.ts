@@ -9,6 +9,7 @@ import { thickened } from "../geometry/clip.ts";
 import { boundsOf, centroid } from "../geometry/ring.ts";
 import type { Ring } from "../geometry/types.ts";
 import { placed } from "../geometry/vector.ts";
+import { say } from "../words/say.ts";
 import { PENS, type Pen } from "./plan-pen.ts";
 import type { Hatch, Mark } from "./types.ts";
 
@@ -77,7 +78,7 @@ export function itemMarks(item: Exclude<Item, Bed>, pen: Pen): Mark[] {
       const { minX, maxX } = boundsOf(outline);
       return [
         pen.ring(outline, PENS.line, undefined, [1.2, 0.8]),
-        ...pen.word(ownName(item) || "keep clear", centroid(outline), maxX - minX),
+        ...pen.word(ownName(item) || say`keep clear`, centroid(outline), maxX - minX),
       ];
     }
     default:

@@ -1,6 +1,7 @@
 import type { Ends, Piece } from "../takeoff/types.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
+import { say } from "../words/say.ts";
 
 /** Pieces whose ends are sawn alike, not square: "22.5° both ends, blade tilted: 16½, 21 in". */
 export function sawAngleWords(pieces: readonly Piece[], units: Units): readonly string[] {
@@ -17,13 +18,13 @@ export function sawAngleWords(pieces: readonly Piece[], units: Units): readonly 
 const LEAST_ANGLE = 0.05;
 
 function endsWords({ cut, angles: [start, end] }: Ends): string {
-  const how = cut === "bevel" ? "blade tilted" : "laid flat, mitred";
-  const inner = start < 0 || end < 0 ? "; a minus is an inner corner" : "";
+  const how = cut === "bevel" ? say`blade tilted` : say`laid flat, mitred`;
+  const inner = start < 0 || end < 0 ? say`; a minus is an inner corner` : "";
   const one = degrees(start);
   const other = degrees(end);
   return one === other
-    ? `both ends ${one} off square, ${how}${inner}`
-    : `ends ${one} and ${other} off square, ${how}${inner}`;
+    ? say`both ends ${one} off square, ${how}${inner}`
+    : say`ends ${one} and ${other} off square, ${how}${inner}`;
 }
 
 const degrees = (angle: number): string => {

@@ -1,3 +1,6 @@
+import { told, word } from "../words/say.ts";
+import { language } from "../words/speaker.ts";
+
 const DAY_MS = 86_400_000;
 const DATE = /^(\d{4})-(\d\d)-(\d\d)$/;
 
@@ -22,16 +25,25 @@ export const monthOf = (day: string): number => Number(day.slice(5, 7));
 
 /** By the number of the month less one. */
 export const MONTH_NAMES = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
+  word("January"),
+  word("February"),
+  word("March"),
+  word("April"),
+  word("May"),
+  word("June"),
+  word("July"),
+  word("August"),
+  word("September"),
+  word("October"),
+  word("November"),
+  word("December"),
 ] as const;
+
+/** What a month is called, 1 for January. */
+export const monthName = (month: number): string => told(MONTH_NAMES[month - 1] ?? "");
+
+/** A month and day such as "04-28" in words: "28 April". */
+export function formatMonthDay(monthDay: string): string {
+  const [month, day] = [monthName(Number(monthDay.slice(0, 2))), Number(monthDay.slice(3))];
+  return language() === "de" ? `${day}. ${month}` : `${day} ${month}`;
+}

@@ -1,9 +1,11 @@
 import type { ItemId } from "../garden/fields.ts";
 import type { Garden } from "../garden/garden.ts";
 import { nameOf } from "../garden/name-of.ts";
+import { listed } from "../words/phrases.ts";
+import { say } from "../words/say.ts";
 import type { BedMonth, ShadeSpell } from "./bed-months.ts";
 import { formatClock } from "./clock.ts";
-import { MONTH_NAMES } from "./day.ts";
+import { monthName } from "./day.ts";
 
 /** A shadow that passes sooner is not told, minutes. */
 const SHORTEST = 30;
@@ -48,7 +50,7 @@ function nameIn(items: Garden["items"], id: ItemId): string | null {
 
 function sentencesOf(name: string, spells: readonly Told[]): string[] {
   const having = (when: ShadeSpell["when"]) => spells.filter((spell) => spell.when === when);
-  const say = (words: string) => `${name} shades it ${words}.`;
+  const shades = (words: string) => say`${name} shades it ${words}.`;
   const [allDay, until, from, between] = [
     having("all-day"),
     having("until"),
@@ -56,36 +58,34 @@ function sentencesOf(name: string, spells: readonly Told[]): string[] {
     having("between"),
   ];
   return [
-    ...(allDay.length > 0 ? [say(`all day in ${listed(monthsOf(allDay))}`)] : []),
-    ...(until.length > 0 ? [say(ends(until, "until"))] : []),
+    ...(allDay.length > 0 ? [shades(say`all day in ${listed(monthsOf(allDay))}`)] : []),
+    ...(until.length > 0 ? [shades(ends(until, "until"))] : []),
     // What shades it both ends of the day is told by those; here and there it is hidden behind something else then.
-    ...(between.length > 0 && until.length + from.length === 0 ? [say(longestOf(between))] : []),
-    ...(from.length > 0 ? [say(ends(from, "from"))] : []),
+    ...(between.length > 0 && until.length + from.length === 0 ? [shades(longestOf(between))] : []),
+    ...(from.length > 0 ? [shades(ends(from, "from"))] : []),
   ];
 }
 
 /** "until 10:40 in April and until 9:25 in June": the month it reaches farthest into the day in first. */
-function ends(spells: readonly Told[], word: "until" | "from"): string {
-  const timeOf = ({ from, to }: Told) => (word === "until" ? to : from);
-  const sorted = spells.toSorted((a, b) => (word === "until" ? b.to - a.to : a.from - b.from));
+function ends(spells: readonly Told[], end: "until" | "from"): string {
+  const timeOf = ({ from, to }: Told) => (end === "until" ? to : from);
+  const sorted = spells.toSorted((a, b) => (end === "until" ? b.to - a.to : a.from - b.from));
   const [most, least] = [sorted[0]!, sorted.at(-1)!];
-  const words = (spell: Told) => `${word} ${formatClock(timeOf(spell))} in ${MONTH_NAMES[spell.month - 1]}`;
-  return Math.abs(timeOf(most) - timeOf(least)) >= SAME_TIME
-    ? `${words(most)} and ${words(least)}`
-    : `${word} about ${formatClock(timeOf(most))} in ${listed(monthsOf(spells))}`;
+  const words = (spell: Told) => {
+    const [clock, month] = [formatClock(timeOf(spell)), monthName(spell.month)];
+    return end === "until" ? say`until ${clock} in ${month}` : say`from ${clock} in ${month}`;
+  };
+  if (Math.abs(timeOf(most) - timeOf(least)) >= SAME_TIME) return listed([words(most), words(least)]);
+  const [clock, names] = [formatClock(timeOf(most)), listed(monthsOf(spells))];
+  return end === "until" ? say`until about ${clock} in ${names}` : say`from about ${clock} in ${names}`;
 }
 
 function longestOf(spells: readonly Told[]): string {
   const [longest] = spells.toSorted((a, b) => lengthOf(b) - lengthOf(a));
   const { from, to, month } = longest!;
-  return `from ${formatClock(from)} to ${formatClock(to)} in ${MONTH_NAMES[month - 1]}`;
+  return say`from ${formatClock(from)} to ${formatClock(to)} in ${monthName(month)}`;
 }
 
 const monthsOf = (spells: readonly Told[]): string[] => [
-  ...new Set(spells.map(({ month }) => MONTH_NAMES[month - 1]!)),
+  ...new Set(spells.map(({ month }) => monthName(month))),
 ];
-
-function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? "";
-  return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
-}

@@ -2,11 +2,13 @@ import type { GardenPrices } from "../garden/garden.ts";
 import { practice, published } from "../garden/source.ts";
 import { formatShare } from "../units/format-figure.ts";
 import { formatLength, formatShort } from "../units/format-length.ts";
+import { say } from "../words/say.ts";
 import { type AimedPlan, type CutJob, planAtOnce } from "./aimed-plan.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
+import { counted } from "./counted.ts";
 import type { Good } from "./goods.ts";
 import { boardAtHome, boardGood, priceOf } from "./price-table.ts";
-import { type Bill, counted, groupedBy, type Purchase, sharesOf, total } from "./purchase.ts";
+import { type Bill, groupedBy, type Purchase, sharesOf, total } from "./purchase.ts";
 import { remembered } from "./remembered.ts";
 import type { Settings } from "./settings.ts";
 import { POST } from "./supports.ts";
@@ -77,7 +79,8 @@ function wantedOf(quantities: BedQuantities, { units }: Settings): Wanted[] {
     pieces: readonly Piece[],
     spliced: readonly Piece[],
   ): Wanted[] => (pieces.length > 0 ? [{ quantities, board: from, timber, part, pieces, spliced }] : []);
-  const post = posts.count > 0 ? [{ length: posts.length, count: posts.count, label: `${name}, post` }] : [];
+  const post =
+    posts.count > 0 ? [{ length: posts.length, count: posts.count, label: say`${name}, post` }] : [];
   return [
     ...of(board, "boards", frame.pieces, frame.spliced),
     ...of(rail?.board ?? board, "boards", rail?.pieces ?? [], rail?.spliced ?? []),
@@ -173,26 +176,28 @@ function howCut(kind: readonly Wanted[], boardPlan: BoardPlan, { kerf, units }: 
   const bent = kind.some(({ quantities }) => quantities.frame?.joined === "bent");
   const all = total(pieces, ({ count }) => count);
   return [
-    `${counted(all, "piece")} of ${board} ${timberById(timber)?.label ?? timber} for ${counted(beds, "bed")}, ${formatLength(length, units)} in all`,
-    `${counted(plan.boards.length, "board")}${atHome > 0 ? `, ${atHome} of them at home` : ""}, ${formatLength(bought, units)}, a saw cut of ${formatShort(kerf, units)} between pieces, ${formatShare(wasteShare)} waste`,
+    say`${counted(all, "piece")} of ${board} ${timberById(timber)?.label ?? timber} for ${counted(beds, "bed")}, ${formatLength(length, units)} in all`,
+    say`${counted(plan.boards.length, "board")}${atHome > 0 ? say`, ${atHome} of them at home` : ""}, ${formatLength(bought, units)}, a saw cut of ${formatShort(kerf, units)} between pieces, ${formatShare(wasteShare)} waste`,
     ...(offcuts.length > 0
       ? [
-          `worth keeping: ${offcuts.map((offcut) => `${offcut.count} × ${formatLength(offcut.length, units)}`).join(", ")}`,
+          say`worth keeping: ${offcuts.map((offcut) => `${offcut.count} × ${formatLength(offcut.length, units)}`).join(", ")}`,
         ]
       : []),
     howSure(boardPlan),
     ...(bent
-      ? ["round walls take the length of their outline: saw the inner face part through, or bend thin boards"]
+      ? [
+          say`round walls take the length of their outline: saw the inner face part through, or bend thin boards`,
+        ]
       : []),
   ].join("; ");
 }
 
 function howSure({ plan, aim, excess }: BoardPlan): string {
   const dear = aim === "least-cost";
-  if (plan.uncut.length > 0) return "some pieces are longer than any board";
-  if (plan.proven) return dear ? "no cheaper purchase exists" : "no purchase wastes less";
+  if (plan.uncut.length > 0) return say`some pieces are longer than any board`;
+  if (plan.proven) return dear ? say`no cheaper purchase exists` : say`no purchase wastes less`;
   const share = `${(Math.ceil(excess * 1000) / 10).toFixed(1)} %`;
   return dear
-    ? `at most ${share} dearer than the least possible`
-    : `at most ${share} longer than the least possible`;
+    ? say`at most ${share} dearer than the least possible`
+    : say`at most ${share} longer than the least possible`;
 }

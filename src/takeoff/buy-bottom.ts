@@ -2,12 +2,14 @@ import type { Garden, GardenPrices } from "../garden/garden.ts";
 import { practice } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { type Sheet, type Underlaid, underlaidIn } from "./bottom-ground.ts";
 import { plannedCuts } from "./buy-boards.ts";
+import { counted } from "./counted.ts";
 import { quickCost } from "./cutting/quick-cost.ts";
 import { priceOf, type RollGood, staplesGood } from "./price-table.ts";
-import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
+import { type Bill, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import { remembered } from "./remembered.ts";
 import { bothWays, LAP_SOURCE } from "./roll-goods.ts";
 import type { Settings } from "./settings.ts";
@@ -170,10 +172,10 @@ function howLaid(
 ): string {
   const strips = total(covered, (bed) => bed.strips);
   const length = total(covered, (bed) => bed.strips * bed.length);
-  const say = (mm: number) => formatShort(mm, units);
+  const short = (mm: number) => formatShort(mm, units);
   const partly = covered.filter(({ share }) => share < 1).length;
-  const part = partly > 0 ? `; ${counted(partly, "bed")} only where the ground under it needs it` : "";
-  return `${counted(strips, "strip")} of a ${say(width)} roll under ${counted(covered.length, "bed")}, ${say(length)} in all: each bed's outline and ${say(turnUp)} turned up all round, neighbours lapped ${say(lap)}${part}`;
+  const part = partly > 0 ? say`; ${counted(partly, "bed")} only where the ground under it needs it` : "";
+  return say`${counted(strips, "strip")} of a ${short(width)} roll under ${counted(covered.length, "bed")}, ${short(length)} in all: each bed's outline and ${short(turnUp)} turned up all round, neighbours lapped ${short(lap)}${part}`;
 }
 
 function buyStaples(sheets: readonly Laid[], { units }: Settings): Bill {
@@ -188,7 +190,7 @@ function buyStaples(sheets: readonly Laid[], { units }: Settings): Bill {
     part: "bottom",
     good,
     quantity: Math.ceil(count / STAPLES_IN_BOX),
-    how: `${counted(count, "staple")}: one every ${formatShort(STAPLE_EVERY, units)} round the sheets of ${counted(beds, "bed")}`,
+    how: say`${counted(count, "staple")}: one every ${formatShort(STAPLE_EVERY, units)} round the sheets of ${counted(beds, "bed")}`,
     source: STAPLES,
     shares: sharesOf(stapled, ({ quantities }) => quantities.bed.id, staples),
     filling: 0,

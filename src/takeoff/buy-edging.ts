@@ -4,10 +4,12 @@ import { nameOf } from "../garden/name-of.ts";
 import { practice, type Source } from "../garden/source.ts";
 import { formatLength, formatShort } from "../units/format-length.ts";
 import { FOOT, INCH, type Units } from "../units/length.ts";
+import { say } from "../words/say.ts";
+import { counted } from "./counted.ts";
 import type { Good } from "./goods.ts";
 import { freeEdges } from "./path-edges.ts";
 import { edgingGood, stakeGood } from "./price-table.ts";
-import { type Bill, counted, groupedBy, joinedBills, type Purchase, total } from "./purchase.ts";
+import { type Bill, groupedBy, joinedBills, type Purchase, total } from "./purchase.ts";
 import type { Settings } from "./settings.ts";
 
 type Edging = NonNullable<Path["edging"]>;
@@ -69,7 +71,7 @@ function buyKind(group: readonly Edged[], { units }: Settings): Bill {
   const strip = bought(
     edgingGood(edging, each, units),
     Math.ceil(length / each - 1e-6),
-    `${names} of side with nothing against it: ${formatLength(length, units)} in pieces of ${formatShort(each, units)}`,
+    say`${names} of side with nothing against it: ${formatLength(length, units)} in pieces of ${formatShort(each, units)}`,
   );
   const purchases = edging === "timber" ? [strip, pegs(group, units, bought)] : [strip];
   return { purchases, offered: purchases.map(({ good }) => good) };
@@ -86,6 +88,6 @@ function pegs(
   return bought(
     stakeGood(PEG[units], units),
     count,
-    `${counted(runs.length, "run")} of edging: a peg every ${formatShort(every, units)} and one at each end`,
+    say`${counted(runs.length, "run")} of edging: a peg every ${formatShort(every, units)} and one at each end`,
   );
 }

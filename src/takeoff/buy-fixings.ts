@@ -2,11 +2,13 @@ import type { GardenPrices } from "../garden/garden.ts";
 import { practice } from "../garden/source.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
+import { counted } from "./counted.ts";
 import type { FrameParts } from "./frame-parts.ts";
 import type { Good } from "./goods.ts";
 import { priceOf, screwPacks, spikeGood, stakeGood, tieGood } from "./price-table.ts";
-import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
+import { type Bill, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import type { Settings } from "./settings.ts";
 import { STRUCTURE_SOURCES } from "./structure.ts";
 
@@ -51,7 +53,7 @@ function buyStakes(framed: readonly Framed[], { units, stakeEvery }: Settings): 
       good: stakeGood(group[0]!.frame.stakes.length, units),
       source: STRUCTURE_SOURCES.stakes,
       how: (count, beds) =>
-        `${counted(count, "stake")} for ${counted(beds, "bed")}: sides over ${formatShort(stakeEvery, units)} get one every ${formatShort(stakeEvery, units)} or less; as high as the wall and ${formatShort(12 * INCH, units)} in the ground`,
+        say`${counted(count, "stake")} for ${counted(beds, "bed")}: sides over ${formatShort(stakeEvery, units)} get one every ${formatShort(stakeEvery, units)} or less; as high as the wall and ${formatShort(12 * INCH, units)} in the ground`,
     }),
   );
   return joinedBills(bills);
@@ -63,7 +65,7 @@ const buyTies = (framed: readonly Framed[], { units, tiesFrom }: Settings): Bill
     good: tieGood(units),
     source: TIES,
     how: (count, beds) =>
-      `${counted(count, "tie")} across ${counted(beds, "bed")} with soil ${formatShort(tiesFrom, units)} deep or more`,
+      say`${counted(count, "tie")} across ${counted(beds, "bed")} with soil ${formatShort(tiesFrom, units)} deep or more`,
   });
 
 const buySpikes = (framed: readonly Framed[], { units }: Settings): Bill =>
@@ -74,7 +76,7 @@ const buySpikes = (framed: readonly Framed[], { units }: Settings): Bill =>
         good: spikeGood(group[0]!.frame.spikes.length, units),
         source: SPIKES,
         how: (count, beds) =>
-          `${counted(count, "screw")} in the corners of ${counted(beds, "bed")} of heavy timber`,
+          say`${counted(count, "screw")} in the corners of ${counted(beds, "bed")} of heavy timber`,
       }),
     ),
   );
@@ -94,7 +96,7 @@ function buyScrews(framed: readonly Framed[], prices: GardenPrices, { units }: S
       ({ id }) => id,
       (use) => use.count,
     );
-    const how = `${counted(count, "screw")} of ${formatShort(length, units)} for ${counted(shares.size, "bed")}: 2 to 4 at each board end by its height, 2 a course at each stake, one every ${formatShort(16 * INCH, units)} along a rail`;
+    const how = say`${counted(count, "screw")} of ${formatShort(length, units)} for ${counted(shares.size, "bed")}: 2 to 4 at each board end by its height, 2 a course at each stake, one every ${formatShort(16 * INCH, units)} along a rail`;
     const purchases = cheapestBoxes(count, packs, prices).map(
       ({ good, quantity }): Purchase => ({
         part: "fixings",

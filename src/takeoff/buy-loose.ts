@@ -3,15 +3,17 @@ import type { Item } from "../garden/item.ts";
 import type { Path } from "../garden/kinds/path.ts";
 import { computed, practice, published } from "../garden/source.ts";
 import { formatArea, formatBulk } from "../units/format-figure.ts";
+import { midSentence } from "../words/phrases.ts";
 import { say } from "../words/say.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { type BulkPurchase, cheapestPurchase, type Need } from "./bulk-purchase.ts";
+import { counted } from "./counted.ts";
 import { SETTLING_SOURCE } from "./fill-volumes.ts";
 import { DELIVERY, type Good, type Material, materialById, VOLUME_UNIT } from "./goods.ts";
 import { howUsed, looseUses, type Use } from "./loose-uses.ts";
 import { pathArea } from "./path-ground.ts";
 import { pavingGood, priceOf } from "./price-table.ts";
-import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
+import { type Bill, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import { remembered } from "./remembered.ts";
 import type { Settings } from "./settings.ts";
 
@@ -164,7 +166,7 @@ function buyDelivery(
   const uses = loaded.flatMap(({ group }) => group);
   const volumes = loaded.map(
     ({ material }) =>
-      `${material.label.toLowerCase()} ${formatBulk(plan.bought[wanted.findIndex((w) => w.material === material)]!.bulk, units)}`,
+      `${midSentence(material.label)} ${formatBulk(plan.bought[wanted.findIndex((w) => w.material === material)]!.bulk, units)}`,
   );
   const purchase: Purchase = {
     ...describing(uses),
@@ -192,7 +194,7 @@ export function buyPaving(paths: readonly Path[], items: readonly Item[], { unit
     part: "paths",
     good,
     quantity: Math.ceil(area / unit - 1e-3),
-    how: say`${counted(paved.length, say`paved path`)}, ${formatArea(area, units)} free of beds`,
+    how: say`${counted(paved.length, "paved path")}, ${formatArea(area, units)} free of beds`,
     source: PAVED,
     shares: new Map(),
     filling: 0,

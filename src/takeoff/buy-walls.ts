@@ -2,11 +2,13 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import { practice } from "../garden/source.ts";
 import { formatLength, formatShort } from "../units/format-length.ts";
 import { FOOT } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
+import { counted } from "./counted.ts";
 import { litresOver } from "./fill-volumes.ts";
 import type { Good } from "./goods.ts";
 import { blockGood, fabricGood, metalCornerGood, metalGood } from "./price-table.ts";
-import { type Bill, counted, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
+import { type Bill, groupedBy, joinedBills, type Purchase, sharesOf, total } from "./purchase.ts";
 import type { Settings } from "./settings.ts";
 import { middleOfWall } from "./sides.ts";
 
@@ -44,7 +46,7 @@ function walled(quantities: BedQuantities, wall: Bed["wall"], { units }: Setting
     case "metal": {
       const { length, lap } = PANEL[units];
       const panels = Math.ceil(around / (length - lap) - 1e-6);
-      const how = `${formatLength(around, units)} round ${quantities.name}, panels lapped ${formatShort(lap, units)}`;
+      const how = say`${formatLength(around, units)} round ${quantities.name}, panels lapped ${formatShort(lap, units)}`;
       const panel: Counted = {
         quantities,
         good: metalGood(wall.height, length, units),
@@ -65,7 +67,7 @@ function walled(quantities: BedQuantities, wall: Bed["wall"], { units }: Setting
           quantities,
           good: blockGood(wall.unitLength, wall.unitHeight, wall.thickness, units),
           count: each * coursesNew,
-          how: `${quantities.name}: ${formatLength(middle, units)} along the middle of the wall, ${each} blocks × ${counted(coursesNew, "course")}`,
+          how: say`${quantities.name}: ${formatLength(middle, units)} along the middle of the wall, ${each} blocks × ${counted(coursesNew, "course")}`,
           source: MASONRY,
         },
       ];

@@ -3,6 +3,7 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { INCH } from "../units/length.ts";
 import { namedPieces } from "./named-pieces.ts";
 import type { Settings } from "./settings.ts";
+import { partRailLabel, railLabel } from "./side-labels.ts";
 import { railSides } from "./sides.ts";
 import { inParts } from "./splice.ts";
 import type { Piece } from "./types.ts";
@@ -41,7 +42,7 @@ export function capRailOf(
         partsOf(count).map((angles) => ({
           length: each,
           count: 1,
-          label: `${name}, rail on ${count > 1 ? `part of ${side.called}` : side.called}`,
+          label: count > 1 ? partRailLabel(name, side.called) : railLabel(name, side.called),
           ends: {
             cut: "mitre" as const,
             angles: [angles.first ? side.angles[0] : 0, angles.last ? side.angles[1] : 0] as const,
@@ -51,7 +52,7 @@ export function capRailOf(
     ),
     spliced: parts
       .filter((part) => part.parts > 1)
-      .map(({ side }) => ({ length: side.board, count: 1, label: `${name}, rail on ${side.called}` })),
+      .map(({ side }) => ({ length: side.board, count: 1, label: railLabel(name, side.called) })),
     screws: {
       count: parts.reduce((sum, { side, parts: n }) => sum + Math.ceil(side.outside / SCREW_EVERY) + n, 0),
       length: units === "us" ? size.thickness + 1.5 * INCH : Math.ceil(size.thickness / 10) * 10 + 40,

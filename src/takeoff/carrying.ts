@@ -4,6 +4,7 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { formatWeight } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import { boardVolume } from "./board-measure.ts";
 import { isMaterial, materialById } from "./goods.ts";
 import { type Purchase, total } from "./purchase.ts";
@@ -113,10 +114,10 @@ function heaviestBoard({ plans }: Reckoned): number | null {
 }
 
 function cautionOf(bags: Carrying["bags"], { units }: Garden): string {
-  const say = (kg: number) => formatWeight(kg, units);
-  const lift = `from the ground over a ${formatShort(LIFT.to, units)} rim, held out, ${say(recommendedLift(LIFT))} is enough`;
+  const weight = (kg: number) => formatWeight(kg, units);
+  const lift = say`from the ground over a ${formatShort(LIFT.to, units)} rim, held out, ${weight(recommendedLift(LIFT))} is enough`;
   const heavy = bags.filter(({ overNiosh }) => overNiosh);
-  if (heavy.length === 0) return `Lift no more than ${say(NIOSH_KG)} close to the body; ${lift}.`;
+  if (heavy.length === 0) return say`Lift no more than ${weight(NIOSH_KG)} close to the body; ${lift}.`;
   const heaviest = heavy.reduce((a, b) => (b.kg > a.kg ? b : a));
-  return `${heaviest.what}: ${say(heaviest.kg)} each, over the ${say(NIOSH_KG)} of an ideal lift: two carry one, or open it on the barrow; ${lift}.`;
+  return say`${heaviest.what}: ${weight(heaviest.kg)} each, over the ${weight(NIOSH_KG)} of an ideal lift: two carry one, or open it on the barrow; ${lift}.`;
 }

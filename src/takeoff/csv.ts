@@ -1,5 +1,6 @@
 import type { Garden } from "../garden/garden.ts";
 import { plainText } from "../garden/plain-text.ts";
+import { say } from "../words/say.ts";
 import type { Takeoff } from "./types.ts";
 
 /**
@@ -15,11 +16,11 @@ export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garde
       "Item",
       "Quantity",
       "Unit",
-      `Price ${currency}`,
-      "Price is",
+      say`Price ${currency}`,
+      say`Price is`,
       "Supplier",
-      "Prices of",
-      `Cost ${currency}`,
+      say`Prices of`,
+      say`Cost ${currency}`,
       "How",
       "Source",
     ],
@@ -40,7 +41,7 @@ export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garde
     [
       "",
       "",
-      `Total for ${plainText(garden.name)}`,
+      say`Total for ${plainText(garden.name)}`,
       "",
       "",
       "",
@@ -48,7 +49,7 @@ export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garde
       "",
       "",
       total,
-      `fill is ${Math.round(fillShare * 100)} % of it`,
+      say`fill is ${Math.round(fillShare * 100)} % of it`,
       "",
     ],
   ];

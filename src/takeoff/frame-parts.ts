@@ -1,9 +1,11 @@
 import type { Bed, BedWall } from "../garden/kinds/bed.ts";
 import { boardSize } from "../garden/timber-sizes.ts";
 import { INCH } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import { type CapRail, capRailOf } from "./cap-rail.ts";
 import { namedPieces } from "./named-pieces.ts";
 import type { Settings } from "./settings.ts";
+import { partLabel, sideLabel } from "./side-labels.ts";
 import { type WallSides, wallSides } from "./sides.ts";
 import { inParts } from "./splice.ts";
 import { standingOf } from "./standing.ts";
@@ -64,7 +66,7 @@ export function frameParts(bed: Bed, wall: BoardWall, name: string, settings: Se
           partEnds(side.angles, count).map((angles) => ({
             length: each,
             count: coursesNew,
-            label: `${name}, ${count > 1 ? `part of ${side.called}` : side.called}`,
+            label: count > 1 ? partLabel(name, side.called) : sideLabel(name, side.called),
             ends: { cut: "bevel" as const, angles },
           })),
         ),
@@ -130,7 +132,7 @@ function slats(
   const count = Math.ceil((along - 2 * size.thickness) / (size.height + SLAT_GAP));
   if (!(length > 0 && count > 0)) return [];
   const { parts, each } = inParts(length, longestStock);
-  return [{ length: each, count: count * parts, label: `${name}, floor` }];
+  return [{ length: each, count: count * parts, label: say`${name}, floor` }];
 }
 
 /** Width and length of a shape's box, as it lies before it is turned. */

@@ -1,4 +1,5 @@
 import type { Units } from "../units/length.ts";
+import { say, told, toldWhenRead, word } from "../words/say.ts";
 
 /** Something that can be bought: a row of the price table. */
 export interface Good {
@@ -30,11 +31,14 @@ const CUBIC_YARD = 27 * CUBIC_FOOT;
 
 const FRACTIONS: Readonly<Record<number, string>> = { 0.5: "½", 0.75: "¾", 1.5: "1½" };
 
+const packLabel = (label: string, size: string, unit: string): string =>
+  unit === "bale" ? say`${told(label)}, ${size} bale` : say`${told(label)}, ${size} bag`;
+
 function packUs(id: string, label: string, cubicFeet: number, example: number, unit = "bag"): VolumeGood {
   const size = `${FRACTIONS[cubicFeet] ?? cubicFeet} ft³`;
   return {
     key: `${id}:${cubicFeet}ft3`,
-    label: `${label}, ${size} ${unit}`,
+    label: packLabel(label, size, unit),
     unit,
     example,
     litres: cubicFeet * CUBIC_FOOT,
@@ -48,21 +52,21 @@ const packMetric = (
   unit = "bag",
 ): VolumeGood => ({
   key: `${id}:${litres}l`,
-  label: `${label}, ${litres} L ${unit}`,
+  label: packLabel(label, `${litres} L`, unit),
   unit,
   example,
   litres,
 });
 const yard = (id: string, label: string, example: number): VolumeGood => ({
   key: `${id}:yd3`,
-  label: `${label}, loose by the yard`,
+  label: say`${told(label)}, loose by the yard`,
   unit: "yd³",
   example,
   litres: CUBIC_YARD,
 });
 const cubicMetre = (id: string, label: string, example: number): VolumeGood => ({
   key: `${id}:m3`,
-  label: `${label}, loose`,
+  label: say`${told(label)}, loose`,
   unit: "m³",
   example,
   litres: 1000,
@@ -72,23 +76,23 @@ type Prices = readonly (readonly [size: number, price: number])[];
 
 const us = (id: string, label: string, bags: Prices, bulk: number | null): Material => ({
   id,
-  label,
+  label: told(label),
   packs: bags.map(([size, price]) => packUs(id, label, size, price)),
   bulk: bulk === null ? null : yard(id, label, bulk),
 });
 const metric = (id: string, label: string, bags: Prices, bulk: number | null): Material => ({
   id,
-  label,
+  label: told(label),
   packs: bags.map(([size, price]) => packMetric(id, label, size, price)),
   bulk: bulk === null ? null : cubicMetre(id, label, bulk),
 });
 
 /** Bag sizes of the trade: 0.75 to 3 ft³; 25, 40 and 50 L. A straw bale opens to some 20 ft³, 550 L (practice). */
-const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
-  us: [
+const MATERIALS: Readonly<Record<Units, () => readonly Material[]>> = {
+  us: () => [
     us(
       "compost",
-      "Compost",
+      word("Compost"),
       [
         [1, 7.5],
         [1.5, 10.4],
@@ -97,7 +101,7 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
     ),
     us(
       "topsoil",
-      "Topsoil",
+      word("Topsoil"),
       [
         [0.75, 4.2],
         [1, 5.3],
@@ -107,7 +111,7 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
     ),
     us(
       "soilless",
-      "Soilless mix",
+      word("Soilless mix"),
       [
         [1, 9.5],
         [2, 15.5],
@@ -115,27 +119,27 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
       ],
       null,
     ),
-    us("wood", "Logs, branches and leaves", [], 0),
-    { ...us("straw", "Straw", [], null), packs: [packUs("straw", "Straw", 20, 9.5, "bale")] },
-    us("leaves", "Leaves", [], 0),
-    us("grass-clippings", "Grass clippings", [], 0),
-    us("wood-chips", "Wood chips", [[2, 4.4]], 26),
+    us("wood", word("Logs, branches and leaves"), [], 0),
+    { ...us("straw", word("Straw"), [], null), packs: [packUs("straw", word("Straw"), 20, 9.5, "bale")] },
+    us("leaves", word("Leaves"), [], 0),
+    us("grass-clippings", word("Grass clippings"), [], 0),
+    us("wood-chips", word("Wood chips"), [[2, 4.4]], 26),
     us(
       "bark",
-      "Bark",
+      word("Bark"),
       [
         [2, 4.9],
         [3, 6.9],
       ],
       36,
     ),
-    us("gravel", "Gravel", [[0.5, 5.6]], 58),
-    us("firm-gravel", "Crushed stone with fines", [[0.5, 5.2]], 52),
+    us("gravel", word("Gravel"), [[0.5, 5.6]], 58),
+    us("firm-gravel", word("Crushed stone with fines"), [[0.5, 5.2]], 52),
   ],
-  metric: [
+  metric: () => [
     metric(
       "compost",
-      "Compost",
+      word("Compost"),
       [
         [25, 4.9],
         [40, 6.9],
@@ -145,7 +149,7 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
     ),
     metric(
       "topsoil",
-      "Topsoil",
+      word("Topsoil"),
       [
         [25, 3.6],
         [40, 5.2],
@@ -154,34 +158,43 @@ const MATERIALS: Readonly<Record<Units, readonly Material[]>> = {
     ),
     metric(
       "soilless",
-      "Soilless mix",
+      word("Soilless mix"),
       [
         [40, 9.5],
         [50, 11.2],
       ],
       null,
     ),
-    metric("wood", "Logs, branches and leaves", [], 0),
-    { ...metric("straw", "Straw", [], null), packs: [packMetric("straw", "Straw", 550, 8.5, "bale")] },
-    metric("leaves", "Leaves", [], 0),
-    metric("grass-clippings", "Grass clippings", [], 0),
-    metric("wood-chips", "Wood chips", [[50, 6.4]], 32),
-    metric("bark", "Bark", [[50, 6.9]], 44),
-    metric("gravel", "Gravel", [[15, 5.5]], 64),
-    metric("firm-gravel", "Crushed stone with fines", [[15, 5.1]], 58),
+    metric("wood", word("Logs, branches and leaves"), [], 0),
+    {
+      ...metric("straw", word("Straw"), [], null),
+      packs: [packMetric("straw", word("Straw"), 550, 8.5, "bale")],
+    },
+    metric("leaves", word("Leaves"), [], 0),
+    metric("grass-clippings", word("Grass clippings"), [], 0),
+    metric("wood-chips", word("Wood chips"), [[50, 6.4]], 32),
+    metric("bark", word("Bark"), [[50, 6.9]], 44),
+    metric("gravel", word("Gravel"), [[15, 5.5]], 64),
+    metric("firm-gravel", word("Crushed stone with fines"), [[15, 5.1]], 58),
   ],
 };
 
-const byId: Readonly<Record<Units, ReadonlyMap<string, Material>>> = {
-  us: new Map(MATERIALS.us.map((material) => [material.id, material])),
-  metric: new Map(MATERIALS.metric.map((material) => [material.id, material])),
-};
+// Put together when it is first asked for: the rows are told in the language spoken.
+const byId = new Map<Units, ReadonlyMap<string, Material>>();
 
-export const isMaterial = (id: string): boolean => byId.us.has(id);
+function materials(units: Units): ReadonlyMap<string, Material> {
+  const known = byId.get(units);
+  if (known) return known;
+  const made = new Map(MATERIALS[units]().map((material) => [material.id, material]));
+  byId.set(units, made);
+  return made;
+}
+
+export const isMaterial = (id: string): boolean => materials("us").has(id);
 
 /** @throws RangeError for a material that is not in the table */
 export function materialById(id: string, units: Units): Material {
-  const material = byId[units].get(id);
+  const material = materials(units).get(id);
   if (!material) throw new RangeError(`no material "${id}"`);
   return material;
 }
@@ -198,13 +211,19 @@ export interface Delivery {
 
 export const DELIVERY: Readonly<Record<Units, Delivery>> = {
   us: {
-    fee: { key: "delivery:load", label: "Delivery of one load", unit: "load", example: 90 },
+    fee: toldWhenRead(
+      { key: "delivery:load", label: word("Delivery of one load"), unit: "load", example: 90 },
+      "label",
+    ),
     step: CUBIC_YARD / 2,
     least: CUBIC_YARD,
     most: 10 * CUBIC_YARD,
   },
   metric: {
-    fee: { key: "delivery:load", label: "Delivery of one load", unit: "load", example: 80 },
+    fee: toldWhenRead(
+      { key: "delivery:load", label: word("Delivery of one load"), unit: "load", example: 80 },
+      "label",
+    ),
     step: 500,
     least: 1000,
     most: 8000,

@@ -3,6 +3,7 @@ import type { Path } from "../garden/kinds/path.ts";
 import { nameOf } from "../garden/name-of.ts";
 import { formatArea, formatShare, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say } from "../words/say.ts";
 import type { BedQuantities } from "./bed-quantities.ts";
 import { litresOver, SETTLING } from "./fill-volumes.ts";
 import { pathArea } from "./path-ground.ts";
@@ -36,7 +37,7 @@ const fillUses = (quantities: BedQuantities): Use[] => {
   const { fill, name, bed } = quantities;
   const { compost, topsoil, soilless } = bed.fill.recipe;
   const parts = compost + topsoil + soilless;
-  const onTopOf = fill.have > 0 ? ", on top of the soil that is in it" : "";
+  const onTopOf = fill.have > 0 ? say`, on top of the soil that is in it` : "";
   const use = (material: string, inPlace: number, litres: number, way: string): Use => ({
     part: "fill",
     material,
@@ -52,13 +53,13 @@ const fillUses = (quantities: BedQuantities): Use[] => {
       material,
       fill.mixNew,
       fill.mixOrder * share,
-      `of mix; ${formatShare(share)} of it / (1 − ${SETTLING.mix}) for settling${onTopOf}`,
+      say`of mix; ${formatShare(share)} of it / (1 − ${SETTLING.mix}) for settling${onTopOf}`,
     );
   return [
     mix("compost", compost / parts),
     mix("topsoil", topsoil / parts),
     mix("soilless", soilless / parts),
-    use("wood", fill.woodyNew, fill.woodyOrder, `below the mix; / (1 − ${SETTLING.woody}) for settling`),
+    use("wood", fill.woodyNew, fill.woodyOrder, say`below the mix; / (1 − ${SETTLING.woody}) for settling`),
   ];
 };
 
@@ -68,7 +69,7 @@ const mulchUses =
     const { mulch } = quantities.bed;
     if (!mulch) return [];
     const litres = quantities.mulch;
-    const way = `of mulch ${formatShort(mulch.depth, units)} deep`;
+    const way = say`of mulch ${formatShort(mulch.depth, units)} deep`;
     const { name } = quantities;
     const { stage } = quantities.bed;
     const { material } = mulch;
@@ -81,7 +82,7 @@ function pathUses(paths: readonly Path[], items: readonly Item[], { units }: Set
     if (material === undefined || item.depth === 0) return [];
     const area = pathArea(item, items);
     const litres = litresOver(area, item.depth);
-    const way = `of path ${formatShort(item.depth, units)} deep, ${formatArea(area, units)} free of beds`;
+    const way = say`of path ${formatShort(item.depth, units)} deep, ${formatArea(area, units)} free of beds`;
     const { stage } = item;
     return [{ part: "paths", material, litres, bed: null, stage, name: nameOf(item), inPlace: litres, way }];
   });
@@ -107,17 +108,19 @@ export function howUsed(uses: readonly Use[], { units }: Settings): string {
   const ways = [...groupedBy(uses, ({ way }) => way)].map(([way, group]) => {
     const equal = [...groupedBy(group, ({ inPlace }) => inPlace.toFixed(1)).values()];
     const shown = equal.slice(0, SHOWN).map((same) => {
-      const each = `${formatVolume(same[0]!.inPlace, units)}${same.length > 1 ? " each" : ""}`;
+      const each = `${formatVolume(same[0]!.inPlace, units)}${same.length > 1 ? say` each` : ""}`;
       return `${named(same.map(({ name }) => name))} ${each}`;
     });
     const rest = total(equal.slice(SHOWN), ({ length }) => length);
-    return `${shown.join(", ")}${rest > 0 ? ` and ${rest} more` : ""} ${way}`;
+    return `${shown.join(", ")}${rest > 0 ? say` and ${rest} more` : ""} ${way}`;
   });
-  return `${ways.join("; ")}: ${formatVolume(
+  return say`${ways.join("; ")}: ${formatVolume(
     total(uses, ({ litres }) => litres),
     units,
   )} in all`;
 }
 
 const named = (names: readonly string[]): string =>
-  names.length <= 3 ? names.join(" and ") : `${names.slice(0, 2).join(", ")} and ${names.length - 2} more`;
+  names.length <= 3
+    ? names.join(say` and `)
+    : say`${names.slice(0, 2).join(", ")} and ${names.length - 2} more`;

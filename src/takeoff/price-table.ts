@@ -3,6 +3,7 @@ import { type BoardSize, boardSize } from "../garden/timber-sizes.ts";
 import { formatArea, formatVolume } from "../units/format-figure.ts";
 import { formatDistance, formatLength, formatShort } from "../units/format-length.ts";
 import { FOOT, type Units } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import { boardFeet, boardVolume } from "./board-measure.ts";
 import type { Good } from "./goods.ts";
 import { type Timber, timberById } from "./timbers.ts";
@@ -70,7 +71,7 @@ export function boardGood(board: string, timber: string, length: number, units: 
 /** A board the gardener has: no money is paid for it. */
 export const boardAtHome = (board: string, timber: string, length: number, units: Units): Good => ({
   key: `at-home:${board}:${timber}:${lengthKey(length)}`,
-  label: `${board} ${timberOf(timber).label}, ${lengthLabel(length, units)}, at home`,
+  label: say`${board} ${timberOf(timber).label}, ${lengthLabel(length, units)}, at home`,
   unit: "board",
   example: 0,
 });
@@ -85,29 +86,36 @@ const flat = (key: string, label: string, unit: string, usd: number, eur: number
 /** Sawn stakes, pointed. */
 export const stakeGood = (length: number, units: Units): Good => ({
   key: `stake:${lengthKey(length)}`,
-  label: `Stake, ${formatShort(length, units)}`,
+  label: say`Stake, ${formatShort(length, units)}`,
   unit: "stake",
   example: cents((units === "us" ? 0.055 : 0.05) * (length / 25.4)),
 });
 
 export const tieGood = (units: Units): Good =>
-  flat("tie", "Cross tie, galvanised rod or cable with plates", "tie", 14, 13, units);
+  flat("tie", say`Cross tie, galvanised rod or cable with plates`, "tie", 14, 13, units);
 
 /** Screws that pass through the board and at least 1½ in into the post (common practice). */
 export const screwPacks = (length: number, units: Units): readonly (Good & { readonly count: number })[] =>
   [50, 250].map((count) => ({
     key: `screws:${lengthKey(length)}:${count}`,
-    label: `Screws ${formatShort(length, units)}, hot-dip galvanised or stainless, box of ${count}`,
+    label: say`Screws ${formatShort(length, units)}, hot-dip galvanised or stainless, box of ${count}`,
     unit: "box",
     example: cents((count === 50 ? 0.19 : 0.13) * count * (length / 76.2)),
     count,
   }));
 
 export const spikeGood = (length: number, units: Units): Good =>
-  flat(`spike:${lengthKey(length)}`, `Timber screw, ${formatShort(length, units)}`, "screw", 1.6, 1.5, units);
+  flat(
+    `spike:${lengthKey(length)}`,
+    say`Timber screw, ${formatShort(length, units)}`,
+    "screw",
+    1.6,
+    1.5,
+    units,
+  );
 
 export const staplesGood = (units: Units): Good =>
-  flat("staples:500", "Galvanised staples, box of 500", "box", 7.5, 7, units);
+  flat("staples:500", say`Galvanised staples, box of 500`, "box", 7.5, 7, units);
 
 export interface RollGood extends Good {
   readonly width: number;
@@ -125,7 +133,7 @@ export function rollGood(
   const area = (width * length) / 1e6;
   return {
     key: `${kind}:${Math.round(width)}x${lengthKey(length)}`,
-    label: `${what}, roll ${formatShort(width, units)} × ${lengthLabel(length, units)}`,
+    label: say`${what}, roll ${formatShort(width, units)} × ${lengthLabel(length, units)}`,
     unit: "roll",
     example: cents(rate * area * (2 / 3 + 1 / (3 + area / 2))),
     width,
@@ -135,21 +143,21 @@ export function rollGood(
 
 export const metalGood = (height: number, length: number, units: Units): Good => ({
   key: `metal:${Math.round(height)}x${lengthKey(length)}`,
-  label: `Metal panel, ${formatShort(height, units)} high × ${lengthLabel(length, units)}`,
+  label: say`Metal panel, ${formatShort(height, units)} high × ${lengthLabel(length, units)}`,
   unit: "panel",
   example: cents(((height * length) / 1e6) * 38),
 });
 
 export const metalCornerGood = (height: number, units: Units): Good => ({
   key: `metal-corner:${Math.round(height)}`,
-  label: `Metal corner with screws, ${formatShort(height, units)}`,
+  label: say`Metal corner with screws, ${formatShort(height, units)}`,
   unit: "corner",
   example: cents(4 + height / 60),
 });
 
 export const blockGood = (length: number, height: number, thickness: number, units: Units): Good => ({
   key: `block:${[length, height, thickness].map(Math.round).join("x")}`,
-  label: `Block, ${[length, thickness, height].map((side) => formatShort(side, units)).join(" × ")}`,
+  label: say`Block, ${[length, thickness, height].map((side) => formatShort(side, units)).join(" × ")}`,
   unit: "block",
   example: cents(0.6 + ((length * height * thickness) / 1e6) * 0.17),
 });
@@ -157,20 +165,20 @@ export const blockGood = (length: number, height: number, thickness: number, uni
 /** @param litres it holds to the rim */
 export const fabricGood = (area: number, height: number, litres: number, units: Units): Good => ({
   key: `fabric-bed:${Math.round(area / 1e4)}x${Math.round(height)}`,
-  label: `Fabric bed, ${formatArea(area, units)} × ${formatShort(height, units)} (${formatVolume(litres, units)})`,
+  label: say`Fabric bed, ${formatArea(area, units)} × ${formatShort(height, units)} (${formatVolume(litres, units)})`,
   unit: "bed",
   example: cents(9 + litres * 0.045),
 });
 
 export const pavingGood = (units: Units): Good =>
-  flat("paving", "Paving slabs", units === "us" ? "ft²" : "m²", 5.5, 34, units);
+  flat("paving", say`Paving slabs`, units === "us" ? "ft²" : "m²", 5.5, 34, units);
 
 /** Edging of a path by the piece. */
 export const edgingGood = (kind: "timber" | "metal" | "brick", length: number, units: Units): Good => {
   const [what, usd, eur] = {
-    timber: ["Edging board, treated", 9.5, 8.5] as const,
-    metal: ["Edging strip, galvanised, with its pins", 19, 17] as const,
-    brick: ["Edging brick", 0.95, 0.85] as const,
+    timber: [say`Edging board, treated`, 9.5, 8.5] as const,
+    metal: [say`Edging strip, galvanised, with its pins`, 19, 17] as const,
+    brick: [say`Edging brick`, 0.95, 0.85] as const,
   }[kind];
   const unit = { timber: "board", metal: "strip", brick: "brick" }[kind];
   return flat(

@@ -54,7 +54,7 @@ export function groupedBy<T>(parts: readonly T[], keyOf: (part: T) => string): M
 export const total = <T>(parts: readonly T[], amountOf: (part: T) => number): number =>
   parts.reduce((sum, part) => sum + amountOf(part), 0);
 
-export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+export { counted } from "./counted.ts";
 
 export const joinedBills = (bills: readonly Bill[]): Bill => ({
   purchases: bills.flatMap(({ purchases }) => purchases),

@@ -1,4 +1,5 @@
 import { FOOT, INCH, type Units } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import { type RollGood, rollGood } from "./price-table.ts";
 
 /** Mesh and liners as they are sold, and how they are laid. Lengths in mm. */
@@ -48,15 +49,15 @@ export function meshGoods(opening: number, units: Units): SheetGoods {
   const fraction = FRACTIONS.find(([size]) => Math.abs(size * INCH - opening) < 0.8);
   const size = units === "us" && fraction ? fraction[1] : `${Math.round(opening)} mm`;
   const rate = 6 + 30 / Math.max(4, opening);
-  return goodsOf(`mesh-${Math.round(opening)}`, `Galvanised mesh ${size}`, MESH[units], rate, units);
+  return goodsOf(`mesh-${Math.round(opening)}`, say`Galvanised mesh ${size}`, MESH[units], rate, units);
 }
 
 export const linerGoods = (liner: "fabric" | "sheet", units: Units): SheetGoods =>
   liner === "fabric"
-    ? goodsOf("liner-fabric", "Liner fabric, lets water through", FABRIC[units], 2.1, units)
+    ? goodsOf("liner-fabric", say`Liner fabric, lets water through`, FABRIC[units], 2.1, units)
     : goodsOf(
         "liner-sheet",
-        "Liner sheet, polyethylene, food-contact or pond grade",
+        say`Liner sheet, polyethylene, food-contact or pond grade`,
         SHEET[units],
         1.4,
         units,

@@ -3,7 +3,9 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { INCH, type Units } from "../units/length.ts";
-import { counted } from "./purchase.ts";
+import { say } from "../words/say.ts";
+import { counted } from "./counted.ts";
+
 import type { Settings } from "./settings.ts";
 import type { Side } from "./sides.ts";
 import type { Standing } from "./standing.ts";
@@ -59,10 +61,12 @@ export function postsOf(
   const square = boardSize(POST[units])?.height ?? 0;
   const inSoil = (count * square ** 2 * Math.max(0, height - bed.fill.belowRim)) / 1e6;
   const why = [
-    ...(inCorners > 0 ? [`${inCorners} in the corners${raised ? ", up both old and new courses" : ""}`] : []),
-    ...(joints > 0 ? [`${joints} where boards are joined end to end`] : []),
-    ...(bed.legs === null ? [] : [`${formatShort(bed.legs, units)} of leg below the box`]),
-    `inside, where they take ${formatVolume(inSoil, units)} of the soil, which the fill does not count off`,
+    ...(inCorners > 0
+      ? [say`${inCorners} in the corners${raised ? say`, up both old and new courses` : ""}`]
+      : []),
+    ...(joints > 0 ? [say`${joints} where boards are joined end to end`] : []),
+    ...(bed.legs === null ? [] : [say`${formatShort(bed.legs, units)} of leg below the box`]),
+    say`inside, where they take ${formatVolume(inSoil, units)} of the soil, which the fill does not count off`,
   ].join(", ");
   return { count, length: height + (bed.legs ?? 0), why };
 }
@@ -80,7 +84,7 @@ export function stakesOf(
   if (count === 0) return NONE;
   const longest = staked.reduce((a, b) => (b.outside > a.outside ? b : a));
   const { spacing } = midStakes(longest.outside, stakeEvery);
-  const why = `${counted(staked.length, "side")} longer than ${formatShort(stakeEvery, units)}: no span over ${formatShort(stakeEvery, units)}, so the longest, ${formatShort(longest.outside, units)}, is held every ${formatShort(spacing, units)}`;
+  const why = say`${counted(staked.length, "side")} longer than ${formatShort(stakeEvery, units)}: no span over ${formatShort(stakeEvery, units)}, so the longest, ${formatShort(longest.outside, units)}, is held every ${formatShort(spacing, units)}`;
   return { count, length: stakeLength(height, settings), why };
 }
 
@@ -97,7 +101,7 @@ export function tiesOf(
   const along = sides.filter(({ called }) => called !== "end");
   const stakesAlong = along.reduce((sum, side) => sum + stakesOn(side, settings), 0);
   const count = Math.max(1, Math.ceil(stakesAlong / 2));
-  const why = `${formatShort(soilDepth, units)} of soil, ties from ${formatShort(tiesFrom, units)}; ${stakes.count > 0 ? "one from each stake of a long side to the one across" : "one across the middle"}`;
+  const why = say`${formatShort(soilDepth, units)} of soil, ties from ${formatShort(tiesFrom, units)}; ${stakes.count > 0 ? say`one from each stake of a long side to the one across` : say`one across the middle`}`;
   return { count, length: 0, why };
 }
 

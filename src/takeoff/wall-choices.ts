@@ -4,6 +4,7 @@ import type { Bed, BedWall } from "../garden/kinds/bed.ts";
 import type { Source } from "../garden/source.ts";
 import { boardSize } from "../garden/timber-sizes.ts";
 import { INCH, type Units } from "../units/length.ts";
+import { say } from "../words/say.ts";
 import { asNew } from "./as-new.ts";
 import { bedQuantities } from "./bed-quantities.ts";
 import { lifeOf, lifeOfTimber, renewals } from "./lives.ts";
@@ -117,9 +118,9 @@ function otherWays(units: Units): Way[] {
     way(
       "metal",
       "metal",
-      "Metal panels",
+      say`Metal panels`,
       "fit",
-      "Galvanised or aluminium-zinc; edges want a cap.",
+      say`Galvanised or aluminium-zinc; edges want a cap.`,
       (height) => ({
         made: "metal",
         height,
@@ -129,19 +130,26 @@ function otherWays(units: Units): Way[] {
     way(
       "masonry",
       "masonry",
-      "Concrete blocks, dry",
+      say`Concrete blocks, dry`,
       "fit",
-      "Thick: takes soil and reach; level ground.",
+      say`Thick: takes soil and reach; level ground.`,
       (height) => ({
         made: "masonry",
         ...block,
         courses: Math.max(1, Math.ceil(height / block.unitHeight - 1e-6)),
       }),
     ),
-    way("fabric", "fabric-bed", "Fabric beds", "fit", "Dry out fast; the sun wears them.", (height) => ({
-      made: "fabric",
-      height,
-    })),
+    way(
+      "fabric",
+      "fabric-bed",
+      say`Fabric beds`,
+      "fit",
+      say`Dry out fast; the sun wears them.`,
+      (height) => ({
+        made: "fabric",
+        height,
+      }),
+    ),
   ];
 }
 

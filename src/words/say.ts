@@ -47,3 +47,31 @@ export const told = (english: string): string => speaking()?.text(english) ?? en
 
 /** Marks a constant's text as one that is said by `told`, so that it is looked for in the catalogue. */
 export const word = <Text extends string>(english: Text): Text => english;
+
+/** Marks a constant's counted text as one that is said by `sayCount`. */
+export const countedWord = (english: CountedText): CountedText => english;
+
+/**
+ * A table's row whose fields, written in English, are told in the language spoken whenever they are read.
+ * @param fields texts marked by `word`
+ */
+export function toldWhenRead<Row extends object>(row: Row, ...fields: readonly (keyof Row & string)[]): Row {
+  const telling = { ...row };
+  for (const field of fields) {
+    const english = String(row[field]);
+    Object.defineProperty(telling, field, { get: () => told(english), enumerable: true });
+  }
+  return telling;
+}
+
+/** A table whose rows are told in the language spoken whenever they are read: see `toldWhenRead`. */
+export function toldTable<Table extends Readonly<Record<string, object>>>(
+  table: Table,
+  ...fields: readonly string[]
+): Table {
+  const told = Object.entries(table).map(([id, row]) => {
+    const present = fields.filter((field): field is keyof typeof row & string => field in row);
+    return [id, toldWhenRead(row, ...present)];
+  });
+  return Object.fromEntries(told) as Table;
+}

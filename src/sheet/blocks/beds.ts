@@ -1,6 +1,7 @@
 import type { Bed } from "../../garden/kinds/bed.ts";
 import { ownName } from "../../garden/name-of.ts";
 import { formatVolume } from "../../units/format-figure.ts";
+import { say } from "../../words/say.ts";
 import type { BedKind } from "../bed-kinds.ts";
 import { fillWords, heightWords, materialWords, sizeWords, standingWords } from "../bed-words.ts";
 import { type Block, paragraph, type Row, tableRow } from "../flow.ts";
@@ -21,8 +22,8 @@ export function bedsBlock(facts: SheetFacts, width: number): Block {
   const shared = common.filter((words) => words !== null);
   const rows = facts.kinds.flatMap((kind) => kindRow(kind, facts, own, width));
   return {
-    heading: "Beds, and fill to order",
-    rows: shared.length > 0 ? [paragraph(`All beds: ${shared.join("; ")}.`, width), ...rows] : rows,
+    heading: say`Beds, and fill to order`,
+    rows: shared.length > 0 ? [paragraph(say`All beds: ${shared.join("; ")}.`, width), ...rows] : rows,
   };
 }
 
@@ -49,7 +50,8 @@ function kindRow(
   const names = beds.flatMap(({ bed }) => ownName(bed) || []).join(", ");
   const called = names === "" ? letter : `${letter} ${names}:`;
   const facts = [sizeWords(first, units), ...told.map((words) => words(first)), standingWords(first)];
-  const wood = quantities.woodyVolumeL > 0 ? `, ${formatVolume(quantities.woodyVolumeL, units)} of wood` : "";
+  const wood =
+    quantities.woodyVolumeL > 0 ? say`, ${formatVolume(quantities.woodyVolumeL, units)} of wood` : "";
   const volume = formatVolume(quantities.orderVolumeL, units);
   const figure = beds.length > 1 ? `${beds.length} × ${volume}` : volume;
   const room = width - textWidth(figure, LEAST_PT) - BETWEEN;

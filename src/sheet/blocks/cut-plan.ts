@@ -1,6 +1,8 @@
 import type { BoardPlan, CutBoard } from "../../takeoff/types.ts";
+import { fixed } from "../../units/decimals.ts";
 import { formatLength, formatShort } from "../../units/format-length.ts";
 import type { Units } from "../../units/length.ts";
+import { say, sayCount } from "../../words/say.ts";
 import { boardWords, timberWords } from "../bed-words.ts";
 import { formatStock } from "../figures.ts";
 import { type Block, paragraph, type Row, text } from "../flow.ts";
@@ -17,18 +19,21 @@ const LETTER_ROOM = 0.7;
 /** Which pieces are sawn from which board: boards sawn alike are drawn once, with how many there are. */
 export function cutPlanBlocks({ takeoff, units, garden }: SheetFacts, width: number): Block[] {
   const kerf = formatShort(garden.cutting.kerf, units);
-  const kerfNote = `Lengths in ${units === "us" ? "inches" : "cm"}; the saw takes ${kerf}.`;
+  const kerfNote =
+    units === "us"
+      ? say`Lengths in inches; the saw takes ${kerf}.`
+      : say`Lengths in cm; the saw takes ${kerf}.`;
   return takeoff.boardPlans.map((boardPlan, i) => {
     const longest = Math.max(1, ...boardPlan.plan.boards.map(({ stock }) => stock.length));
     const uncut = [...boardPlan.tooLong, ...boardPlan.plan.uncut];
     return {
-      heading: `Cut plan: ${boardWords(boardPlan.board, units)} ${timberWords(boardPlan.timber)}`,
+      heading: say`Cut plan: ${boardWords(boardPlan.board, units)} ${timberWords(boardPlan.timber)}`,
       rows: [
         ...alike(boardPlan.plan.boards).map((group) => boardRow(group, longest, width, units)),
         ...sawAngleWords(boardPlan.pieces, units).map((words) => paragraph(words, width)),
         ...uncut.map((piece) =>
           paragraph(
-            `${piece.count} × ${formatLength(piece.length, units)} is not cut: no board on sale holds it.`,
+            say`${piece.count} × ${formatLength(piece.length, units)} is not cut: no board on sale holds it.`,
             width,
           ),
         ),
@@ -40,18 +45,18 @@ export function cutPlanBlocks({ takeoff, units, garden }: SheetFacts, width: num
 
 function summary(boardPlan: BoardPlan, units: Units): string {
   const { plan, wasteShare, offcuts } = boardPlan;
-  const boards = plan.boards.length === 1 ? "1 board" : `${plan.boards.length} boards`;
+  const boards = sayCount(plan.boards.length, { one: "{{count}} board", other: "{{count}} boards" });
   const kept =
     offcuts.length > 0
-      ? ` Keep ${offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.`
+      ? say` Keep ${offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.`
       : "";
   return `${boards}, ${(wasteShare * 100).toFixed(1)} % waste, ${boundWords(boardPlan)}.${kept}`;
 }
 
 function boundWords({ plan, aim, excess }: BoardPlan): string {
   const least = aim === "least-cost" ? "cost" : "waste";
-  if (plan.proven) return `least ${least} possible`;
-  return `at most ${Math.max(0.1, excess * 100).toFixed(1)} % above the least ${least}`;
+  if (plan.proven) return say`least ${least} possible`;
+  return say`at most ${fixed(Math.max(0.1, excess * 100), 1)} % above the least ${least}`;
 }
 
 interface Alike {
@@ -92,11 +97,11 @@ function boardRow({ board, count }: Alike, longest: number, width: number, units
     ({ length }, i) => textWidth(labels[i]!, LEAST_PT) + LETTER_ROOM <= length * perMm,
   );
   const stock = `${count} × ${formatStock(board.stock.length, units)}`;
-  const told = [board.stock.onHand ? "at home" : "", lettered ? "" : inWords(labels)].filter(Boolean);
+  const told = [board.stock.onHand ? say`at home` : "", lettered ? "" : inWords(labels)].filter(Boolean);
   const below = told.length > 0 ? paragraph(told.join(": "), width - COUNT_ROOM) : null;
   return {
     height: ROW_HEIGHT + (below?.height ?? 0),
-    words: `${stock}${board.stock.onHand ? " at home" : ""}: ${inWords(labels)}`,
+    words: `${stock}${board.stock.onHand ? say` at home` : ""}: ${inWords(labels)}`,
     draw: (x, y) => [
       text(stock, x, y + lineHeight(LEAST_PT) * 0.78),
       ...bar(board, x + COUNT_ROOM, y, perMm, lettered ? labels : []),

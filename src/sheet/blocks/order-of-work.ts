@@ -1,6 +1,7 @@
 import type { GroundUnder } from "../../garden/ground-under.ts";
 import { groundsUnder, isHard } from "../../garden/ground-under.ts";
 import type { Bed } from "../../garden/kinds/bed.ts";
+import { say } from "../../words/say.ts";
 import type { MarkedBed } from "../bed-kinds.ts";
 import { type Block, step } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
@@ -8,7 +9,7 @@ import type { SheetFacts } from "../sheet-facts.ts";
 /** What is done first, next and last, of the steps this garden has. */
 export function orderOfWorkBlock(facts: SheetFacts, width: number): Block {
   const steps = facts.beds.length === 0 ? [] : [...stagesStep(facts), ...stepsOf(facts)];
-  return { heading: "Order of work", rows: steps.map((words, i) => step(i + 1, words, width)) };
+  return { heading: say`Order of work`, rows: steps.map((words, i) => step(i + 1, words, width)) };
 }
 
 /** Which beds come in which stage, where this sheet is of all of them. */
@@ -16,13 +17,13 @@ function stagesStep({ stage, stages, beds, allBeds }: SheetFacts): string[] {
   if (stages.length < 2) return [];
   if (stage !== "all") {
     const before = allBeds.filter(({ bed }) => bed.stage < stage);
-    return before.length > 0 ? [`${marked(before)} stand from earlier stages: work round them.`] : [];
+    return before.length > 0 ? [say`${marked(before)} stand from earlier stages: work round them.`] : [];
   }
   const turns = stages.flatMap((one) => {
     const own = beds.filter(({ bed }) => bed.stage === one);
-    return own.length > 0 ? [`stage ${one}: ${marked(own)}`] : [];
+    return own.length > 0 ? [say`stage ${one}: ${marked(own)}`] : [];
   });
-  return [`In stages, each with a sheet of its own. ${capital(turns.join("; "))}.`];
+  return [say`In stages, each with a sheet of its own. ${capital(turns.join("; "))}.`];
 }
 
 const marked = (beds: readonly MarkedBed[]): string => beds.map(({ mark }) => mark).join(", ");
@@ -55,37 +56,41 @@ function stepsOf(facts: SheetFacts): string[] {
 
   const perhaps = (there: string, words: (marks: string) => string) => (there === "" ? [] : [words(there)]);
   return [
-    "Have buried services located and marked before anything is driven or dug.",
+    say`Have buried services located and marked before anything is driven or dug.`,
     ...(toBuild.length > 0
-      ? ["Drive P1 and P2. Tape the corners, string each bed, and prove it by its diagonals."]
+      ? [say`Drive P1 and P2. Tape the corners, string each bed, and prove it by its diagonals.`]
       : []),
-    ...perhaps(green, (beds) => `Cut grass and weeds to the ground under ${beds}.`),
+    ...perhaps(green, (beds) => say`Cut grass and weeds to the ground under ${beds}.`),
     ...perhaps(
       hard,
-      (beds) => `${beds} on hard ground: sweep it, see where water runs, and leave gaps for it to leave.`,
+      (beds) => say`${beds} on hard ground: sweep it, see where water runs, and leave gaps for it to leave.`,
     ),
     ...perhaps(
       mesh,
-      (beds) => `Lay mesh under ${beds}, lapped and turned up inside the frame, stapled all round.`,
+      (beds) => say`Lay mesh under ${beds}, lapped and turned up inside the frame, stapled all round.`,
     ),
     ...perhaps(
       liner,
-      (beds) => `Line ${beds}; a sheet goes on the sides only, with the bottom left to drain.`,
+      (beds) => say`Line ${beds}; a sheet goes on the sides only, with the bottom left to drain.`,
     ),
     ...perhaps(
       boards,
       (beds) =>
-        `Saw by the cut plan, longest pieces first. Build ${beds}: ${posts ? "a post in each corner, " : ""}screws by the list${stakes ? ", stakes along the sides" : ""}${ties ? ", ties across" : ""}. Level the frame.`,
+        say`Saw by the cut plan, longest pieces first. Build ${beds}: ${[...(posts ? [say`a post in each corner`] : []), say`screws by the list`, ...(stakes ? [say`stakes along the sides`] : []), ...(ties ? [say`ties across`] : [])].join(", ")}. Level the frame.`,
     ),
     ...perhaps(
       raised,
-      (beds) => `Raise ${beds}: new posts in the corners, through old and new courses, carry what is added.`,
+      (beds) =>
+        say`Raise ${beds}: new posts in the corners, through old and new courses, carry what is added.`,
     ),
-    ...perhaps(capped, (beds) => `Lay the cap rail on ${beds}, mitred as the cut plan says.`),
-    ...perhaps(layered, (beds) => `In ${beds} wood and branches first, then twigs and leaves, mix on top.`),
-    ...(filled ? ["Fill in two lifts, water each, let it settle, top up."] : []),
-    ...perhaps(mulched, (beds) => `Mulch ${beds} once the plants stand.`),
-    ...(paths ? ["Surface the paths last, when no more barrows cross them."] : []),
+    ...perhaps(capped, (beds) => say`Lay the cap rail on ${beds}, mitred as the cut plan says.`),
+    ...perhaps(
+      layered,
+      (beds) => say`In ${beds} wood and branches first, then twigs and leaves, mix on top.`,
+    ),
+    ...(filled ? [say`Fill in two lifts, water each, let it settle, top up.`] : []),
+    ...perhaps(mulched, (beds) => say`Mulch ${beds} once the plants stand.`),
+    ...(paths ? [say`Surface the paths last, when no more barrows cross them.`] : []),
   ];
 }
 
@@ -93,6 +98,6 @@ function stepsOf(facts: SheetFacts): string[] {
 function marks(beds: readonly MarkedBed[], test: (bed: Bed) => boolean): string {
   const held = beds.filter(({ bed }) => test(bed));
   return held.length === beds.length && beds.length > 1
-    ? "all beds"
+    ? say`all beds`
     : held.map(({ mark }) => mark).join(", ");
 }

@@ -1,5 +1,6 @@
 import { formatLength } from "../../units/format-length.ts";
 import type { Units } from "../../units/length.ts";
+import { say } from "../../words/say.ts";
 import type { BedKind } from "../bed-kinds.ts";
 import { type Block, paragraph, tableRow } from "../flow.ts";
 import { LEAST_PT, textWidth } from "../lettering.ts";
@@ -32,12 +33,12 @@ export function proofsBlock({ kinds, units, toBuild }: SheetFacts, width: number
     ),
   );
   return {
-    heading: "Square and true when",
+    heading: say`Square and true when`,
     rows:
       rows.length === 0
         ? []
         : [
-            paragraph("Outer diagonals of each frame, both alike; r is the radius of a round one.", width),
+            paragraph(say`Outer diagonals of each frame, both alike; r is the radius of a round one.`, width),
             ...rows,
           ],
   };

@@ -1,3 +1,4 @@
+import { say } from "../../words/say.ts";
 import { formatTaped } from "../figures.ts";
 import { type Block, type Cell, paragraph, type Row, tableRow } from "../flow.ts";
 import { type TapedPoint, tapedPoints } from "../setting-out.ts";
@@ -23,13 +24,13 @@ export function settingOutBlock({ toBuild, pegs, units }: SheetFacts, width: num
       ),
     );
   });
-  if (rows.length === 0) return { heading: "Setting out", rows: [] };
+  if (rows.length === 0) return { heading: say`Setting out`, rows: [] };
   const heads = perRow === 2 ? ["a: P1", "P2", "b: P1", "P2"] : ["from P1", "P2"];
   return {
-    heading: "Setting out",
+    heading: say`Setting out`,
     rows: [
       paragraph(
-        "Tape each corner from both pegs. a is the corner nearest P1, b its neighbour nearest P2.",
+        say`Tape each corner from both pegs. a is the corner nearest P1, b its neighbour nearest P2.`,
         width,
       ),
       tableRow(

@@ -1,6 +1,7 @@
 import type { ItemId } from "../../garden/fields.ts";
 import { nameOf } from "../../garden/name-of.ts";
 import type { Grade, Snag } from "../../rules/rule.ts";
+import { say, sayCount, word } from "../../words/say.ts";
 import { type Block, paragraph, type Row } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
@@ -14,7 +15,7 @@ const CAP_MIDDLE = 1.55;
  */
 export function stillOpenBlock({ snags, allBeds, garden }: SheetFacts, width: number): Block {
   if (snags.length === 0) {
-    return { heading: "Still open", rows: [paragraph("Nothing: every rule holds.", width)] };
+    return { heading: say`Still open`, rows: [paragraph(say`Nothing: every rule holds.`, width)] };
   }
   const marks = new Map(allBeds.map(({ bed, mark }) => [bed.id, mark]));
   const nameIn = (id: ItemId) => {
@@ -23,11 +24,15 @@ export function stillOpenBlock({ snags, allBeds, garden }: SheetFacts, width: nu
   };
   const groups = alike(snags);
   return {
-    heading: "Still open",
+    heading: say`Still open`,
     rows: groups.map((group) => snagRow(group, nameIn, width)),
     spare: {
       from: groups.filter(({ grade }) => grade !== "note").length,
-      more: (left) => `${left} more worth knowing ${left === 1 ? "stands" : "stand"} in the ledger.`,
+      more: (left) =>
+        sayCount(left, {
+          one: "{{count}} more worth knowing stands in the ledger.",
+          other: "{{count}} more worth knowing stand in the ledger.",
+        }),
     },
   };
 }
@@ -56,9 +61,9 @@ function alike(snags: readonly Snag[]): Group[] {
 }
 
 const GRADE_WORDS: Readonly<Record<Grade, string>> = {
-  must: "must fix",
-  should: "should fix",
-  note: "worth knowing",
+  must: word("must fix"),
+  should: word("should fix"),
+  note: word("worth knowing"),
 };
 
 function snagRow({ grade, first, others }: Group, nameIn: (id: ItemId) => string, width: number): Row {
@@ -71,7 +76,7 @@ function snagRow({ grade, first, others }: Group, nameIn: (id: ItemId) => string
       .join(" and "),
   );
   const also = alsoAbout.filter(Boolean);
-  const title = also.length > 0 ? `${first.title}; the same at ${also.join(", ")}` : first.title;
+  const title = also.length > 0 ? say`${first.title}; the same at ${also.join(", ")}` : first.title;
   const words = paragraph(title, width - HANG);
   return {
     height: words.height,

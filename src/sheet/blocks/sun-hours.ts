@@ -1,7 +1,8 @@
 import { bedsInSun } from "../../sun/beds-in-sun.ts";
-import { MONTH_NAMES } from "../../sun/day.ts";
+import { formatMonthDay } from "../../sun/day.ts";
 import { seasonOf } from "../../sun/season.ts";
 import { formatHours } from "../../units/format-figure.ts";
+import { say } from "../../words/say.ts";
 import { type Block, paragraph } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
@@ -15,14 +16,10 @@ export function sunHoursBlock({ garden, beds }: SheetFacts, width: number): Bloc
   });
   if (entries.length === 0) return { heading, rows: [] };
   const { from, to } = seasonOf(garden.site);
-  const season = `${dayWords(from)} to ${dayWords(to)}`;
+  const season = say`${formatMonthDay(from)} to ${formatMonthDay(to)}`;
   return {
     heading,
-    rows: [paragraph(`Direct sun, mean of ${season}: ${entries.join(", ")}.`, width)],
-    spare: { from: 0, more: () => "Hours of sun stand in the ledger." },
+    rows: [paragraph(say`Direct sun, mean of ${season}: ${entries.join(", ")}.`, width)],
+    spare: { from: 0, more: () => say`Hours of sun stand in the ledger.` },
   };
 }
-
-/** "1 April" for "04-01". */
-const dayWords = (monthDay: string): string =>
-  `${Number(monthDay.slice(3))} ${MONTH_NAMES[Number(monthDay.slice(0, 2)) - 1]}`;

@@ -2,6 +2,7 @@ import { timberById } from "../../takeoff/timbers.ts";
 import type { BedTakeoff } from "../../takeoff/types.ts";
 import { formatWeight } from "../../units/format-figure.ts";
 import type { Units } from "../../units/length.ts";
+import { say } from "../../words/say.ts";
 import { type Block, paragraph } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
@@ -14,28 +15,28 @@ export function takeCareBlock({ garden, beds, takeoff, units }: SheetFacts, widt
   const untested = beds.some(({ bed }) => !bed.fill.tested && bed.fill.way !== "native");
   const tap = garden.items.some(({ kind }) => kind === "tap");
   const cautions = [
-    "Have services marked before you dig or drive a post.",
-    "Saw with eyes, ears and lungs protected, outdoors.",
-    treated ? "Never burn offcuts of treated wood." : "",
+    say`Have services marked before you dig or drive a post.`,
+    say`Saw with eyes, ears and lungs protected, outdoors.`,
+    treated ? say`Never burn offcuts of treated wood.` : "",
     liftWords(takeoff.beds, units),
-    oldPaint ? "Soil near old paint may hold lead: have it tested." : "",
+    oldPaint ? say`Soil near old paint may hold lead: have it tested.` : "",
     untested
-      ? "Compost, straw, hay or manure may carry weedkiller: grow beans in a pot of it for three weeks before you fill."
+      ? say`Compost, straw, hay or manure may carry weedkiller: grow beans in a pot of it for three weeks before you fill.`
       : "",
-    tap ? "A hose tap needs a backflow device." : "",
+    tap ? say`A hose tap needs a backflow device.` : "",
     takeoff.beds.some(({ wallHeight }) => wallHeight > TALL)
-      ? "A tall wall holds tonnes when wet: ask before you build."
+      ? say`A tall wall holds tonnes when wet: ask before you build.`
       : "",
-    "Local codes, permits and licensed trades decide.",
+    say`Local codes, permits and licensed trades decide.`,
   ];
-  return { heading: "Take care", rows: [paragraph(cautions.filter(Boolean).join(" "), width)] };
+  return { heading: say`Take care`, rows: [paragraph(cautions.filter(Boolean).join(" "), width)] };
 }
 
 /** What can be lifted, and what the fill of the heaviest bed comes to. */
 function liftWords(beds: readonly BedTakeoff[], units: Units): string {
   const heaviest = beds.reduce((most, { weightKg }) => Math.max(most, weightKg), 0);
-  const lift = `Two carry what is over ${LIFT[units]}.`;
-  return heaviest > 0 ? `${lift} One bed weighs up to ${formatWeight(heaviest, units)} soaked.` : lift;
+  const lift = say`Two carry what is over ${LIFT[units]}.`;
+  return heaviest > 0 ? say`${lift} One bed weighs up to ${formatWeight(heaviest, units)} soaked.` : lift;
 }
 
 /** NIOSH lifting equation, load constant: 23 kg, 51 lb. */

@@ -1,18 +1,20 @@
 import type { Line } from "../../takeoff/types.ts";
 import { formatMoney, formatShare } from "../../units/format-figure.ts";
+import { say } from "../../words/say.ts";
 import { type Block, paragraph, tableRow } from "../flow.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
 
 /** The shopping list with its total. */
 export function toBuyBlock({ takeoff, garden }: SheetFacts, width: number): Block {
-  if (takeoff.lines.length === 0) return { heading: "To buy", rows: [paragraph("Nothing yet.", width)] };
+  if (takeoff.lines.length === 0)
+    return { heading: say`To buy`, rows: [paragraph(say`Nothing yet.`, width)] };
   const money = (amount: number) => formatMoney(amount, takeoff.currency);
   const examples = takeoff.lines.some(({ ownPrice }) => !ownPrice);
   const { supplier, asOf } = garden.prices;
-  const yours = `Prices are yours${supplier ? `, from ${supplier}` : ""}${asOf ? `, of ${asOf}` : ""}.`;
-  const note = examples ? "Prices not yet yours are examples: ask your own yards before you buy." : yours;
+  const yours = yoursWords(supplier, asOf);
+  const note = examples ? say`Prices not yet yours are examples: ask your own yards before you buy.` : yours;
   return {
-    heading: "To buy",
+    heading: say`To buy`,
     rows: [
       ...takeoff.lines.map((line) =>
         tableRow(
@@ -30,7 +32,7 @@ export function toBuyBlock({ takeoff, garden }: SheetFacts, width: number): Bloc
         ],
         width,
       ),
-      paragraph(`What fills the beds is ${formatShare(takeoff.fillShare)} of it. ${note}`, width),
+      paragraph(say`What fills the beds is ${formatShare(takeoff.fillShare)} of it. ${note}`, width),
     ],
   };
 }
@@ -45,3 +47,9 @@ function bought({ quantity, unit, what }: Line): string {
 
 /** Units that are part of an amount; all others (board, bag, box) are what the thing itself already says. */
 const MEASURES: ReadonlySet<string> = new Set(["yd³", "m³", "ft³", "L"]);
+
+function yoursWords(supplier: string, asOf: string | null): string {
+  if (supplier && asOf) return say`Prices are yours, from ${supplier}, of ${asOf}.`;
+  if (supplier) return say`Prices are yours, from ${supplier}.`;
+  return asOf ? say`Prices are yours, of ${asOf}.` : say`Prices are yours.`;
+}

@@ -1,4 +1,5 @@
 import { formatDistance } from "../../units/format-length.ts";
+import { say } from "../../words/say.ts";
 import { type Block, tableRow } from "../flow.ts";
 import { LEAST_PT, textWidth } from "../lettering.ts";
 import type { SheetFacts } from "../sheet-facts.ts";
@@ -10,7 +11,7 @@ const GAP = 1.4;
 /** How far each bed is from the kitchen and from the tap, along the ground; as many beds a row as have room. */
 export function waysBlock({ beds, access, units }: SheetFacts, width: number): Block {
   // What the figures are and their unit stand in the heading: in a narrow column the figures need the room.
-  const heading = `Kitchen / hose, ${units === "us" ? "ft" : "m"}`;
+  const heading = units === "us" ? say`Kitchen / hose, ft` : say`Kitchen / hose, m`;
   const words = (route: { readonly length: number } | null) =>
     route ? formatDistance(route.length, units).replace(/ (ft|m)$/, "") : "–";
   const entries = beds.flatMap(({ bed, mark }) => {
@@ -39,6 +40,6 @@ export function waysBlock({ beds, access, units }: SheetFacts, width: number): B
   return {
     heading,
     rows,
-    spare: { from: 0, more: () => "Walks and hoses of the beds stand in the ledger." },
+    spare: { from: 0, more: () => say`Walks and hoses of the beds stand in the ledger.` },
   };
 }
