@@ -7,7 +7,12 @@ export function LinkNotice() {
   return (
     <p className="welcome" role={failed ? "alert" : "status"}>
       {text}
-      <button type="button" className="button" onClick={dismissLinkNotice} aria-label="Got it: dismiss this notice">
+      <button
+        type="button"
+        className="button"
+        onClick={dismissLinkNotice}
+        aria-label="Got it: dismiss this notice"
+      >
         Got it
       </button>
     </p>
