@@ -24,6 +24,8 @@ export function startAnalysis(editor: Editor): () => void {
   let slowInARow = 0;
   /** The last survey with routes, of whichever garden: what glances are filled in from. */
   let last: Survey | null = null;
+  /** The garden whose drip lines those of the last survey are. */
+  let dripOf: Garden | null = null;
   let glanced: { readonly of: Garden; readonly survey: Survey } | null = null;
   const worker = startWorker(onAnswer);
   provideShiftSearch(worker.searchShift);
@@ -31,7 +33,7 @@ export function startAnalysis(editor: Editor): () => void {
   const inFrame = () => slowInARow < SLOW_IN_A_ROW;
 
   const publish = (of: Garden, { access, takeoff, snags, drip }: Survey, settled: boolean) =>
-    useFindings.setState({ of, access, takeoff, snags, drip, settled });
+    useFindings.setState({ of, access, takeoff, snags, drip, dripOf, settled });
 
   const publishGlance = (of: Garden, found: Survey) =>
     publish(of, carriedOver(found, last, of, "glance"), false);
@@ -41,6 +43,7 @@ export function startAnalysis(editor: Editor): () => void {
       publishGlance(of, found);
       return;
     }
+    if (found.drip) dripOf = of;
     last = carriedOver(found, last, of, depth);
     const shown = shownGarden(editor.getState());
     if (of === shown) publish(of, last, depth === "whole");

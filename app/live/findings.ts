@@ -11,6 +11,8 @@ export interface Findings {
   readonly access: Access | null;
   /** The drip lines; while something is dragged those of a moment ago. */
   readonly drip: DripPlan | null;
+  /** The garden the drip lines were laid in: an older one while something is dragged. */
+  readonly dripOf: Garden | null;
   /** Routes and ways out are those of this very garden, not carried over from a moment ago. */
   readonly settled: boolean;
 }
@@ -22,5 +24,6 @@ export const useFindings = create<Findings>()(() => ({
   takeoff: null,
   access: null,
   drip: null,
+  dripOf: null,
   settled: false,
 }));

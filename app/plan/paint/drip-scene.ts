@@ -1,20 +1,15 @@
-import type { Garden, ItemId } from "../../../src/index.ts";
 import { useFindings } from "../../live/findings.ts";
+import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
+import { carriedLines } from "../drip/carried-lines.ts";
 import { isDripShown } from "../drip/drip-shown.ts";
 import type { Pen } from "../pen.ts";
 import { paintDrip } from "./drip.ts";
 
-/** The pipes of the last plan, while they are asked for. */
+/** The pipes of the last plan, while they are asked for; lines of a bed under the hand go with it. */
 export function paintDripScene(pen: Pen): void {
-  const { drip } = useFindings.getState();
+  const { drip, dripOf } = useFindings.getState();
   const state = useEditor.getState();
-  if (drip && drip.beds.length > 0 && isDripShown(state)) paintDrip(pen, drip, heldIn(state));
-}
-
-/** What a gesture is changing now. */
-function heldIn({ garden, draft }: { readonly garden: Garden; readonly draft: Garden | null }) {
-  if (!draft) return new Set<ItemId>();
-  const still = new Set(draft.items);
-  return new Set(garden.items.filter((item) => !still.has(item)).map(({ id }) => id));
+  if (!drip || drip.beds.length === 0 || !isDripShown(state)) return;
+  paintDrip(pen, { main: drip.main, beds: carriedLines(drip.beds, dripOf, shownGarden(state)) });
 }

@@ -11,7 +11,7 @@ import {
 } from "../../../app/plan/hands/placing.ts";
 import { type LineItem, planPoints } from "../../../app/plan/hands/plan-points.ts";
 import { createEditor } from "../../../app/store/editor.ts";
-import { boundsOf, outlineOf, type Point, signedArea } from "../../../src/index.ts";
+import { boundsOf, outlineOf, type Point, placed, signedArea } from "../../../src/index.ts";
 import { bed, fence, gardenWith } from "../../helpers/garden-of.ts";
 
 /** 1 pixel is 10 mm; with Alt, so that points fall where they are tapped, to the millimetre. */
@@ -98,6 +98,66 @@ describe("drawing by taps", () => {
     expect(state().yardSelected).toBe(true);
     state().undo();
     expect(boundsOf(state().garden.yard).maxX).toBe(20_000);
+  });
+});
+
+describe("drawing pipes", () => {
+  const draw = (what: "main" | "drip-line", ...points: Point[]) => {
+    state().pick(what);
+    for (const point of points) tapDrawing(desk, what, handAt(point));
+  };
+  const turned = bed("roots", { at: [3000, 4000], turn: 30, w: 1200, h: 2400 });
+
+  it("adds a run to the main as one step, and the first takes the place of the planner's", () => {
+    expect(state().garden.water.drawnMain).toBeNull();
+    draw("main", [0, 0], [2000, 0], [2000, 3000], [2000, 3000]);
+    expect(state().garden.water.drawnMain).toEqual([
+      [
+        [0, 0],
+        [2000, 0],
+        [2000, 3000],
+      ],
+    ]);
+    expect(state().placing).toBeNull();
+    draw("main", [2000, 0], [5000, 0]);
+    endDrawing(desk, "main");
+    expect(state().garden.water.drawnMain).toHaveLength(2);
+    expect(state().past.map(({ label }) => label)).toEqual(["Draw the main", "Draw the main"]);
+    state().undo();
+    state().undo();
+    expect(state().garden.water.drawnMain).toBeNull();
+  });
+
+  it("keeps a bed's line in the bed's own frame, so that it goes where the bed goes", () => {
+    desk.editor.getState().open(gardenWith({ units: "metric" }, turned));
+    state().select([turned.id]);
+    const onPlan: readonly Point[] = [
+      [3200, 3200],
+      [2400, 4700],
+    ];
+    draw("drip-line", ...onPlan, [2400, 4700]);
+    const drawn = last();
+    if (drawn.kind !== "bed") throw new Error("the bed is gone");
+    const [line] = drawn.watering.drip.drawn!;
+    // By hand: (200, -800) from the bed's middle, turned back by 30 degrees.
+    expect(line![0]![0]).toBeCloseTo(200 * Math.cos(Math.PI / 6) - 800 * Math.sin(Math.PI / 6), 6);
+    expect(line![0]![1]).toBeCloseTo(-200 * Math.sin(Math.PI / 6) - 800 * Math.cos(Math.PI / 6), 6);
+    const back = line!.map((point) => placed(point, turned.at, turned.turn));
+    expect(back.flat()).toEqual(onPlan.flat().map((mm) => expect.closeTo(mm, 6)));
+    expect(state().past.map(({ label }) => label)).toEqual(["Draw a drip line"]);
+  });
+
+  it("asks for a bed where none is chosen, and for two points", () => {
+    desk.editor.getState().open(gardenWith({ units: "metric" }, turned));
+    draw("drip-line", [0, 0], [1000, 0]);
+    endDrawing(desk, "drip-line");
+    expect(state().message.text).toBe("Choose a bed first");
+    expect(state().past).toEqual([]);
+    dropPlacing(desk);
+    draw("main", [0, 0]);
+    endDrawing(desk, "main");
+    expect(state().message.text).toContain("at least 2");
+    expect(state().garden.water.drawnMain).toBeNull();
   });
 });
 
