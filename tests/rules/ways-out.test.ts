@@ -131,30 +131,38 @@ describe("ways out", () => {
     SLOW,
   );
 
-  it("are tried for most rules by these gardens", () => {
-    const rules = new Set(
-      GARDENS.flatMap(([, garden]) => checkGarden(garden).filter(({ waysOut }) => waysOut.length > 0)).map(
-        ({ rule }) => rule,
-      ),
-    );
-    expect(rules.size).toBeGreaterThan(20);
-  });
+  it(
+    "are tried for most rules by these gardens",
+    () => {
+      const rules = new Set(
+        GARDENS.flatMap(([, garden]) => checkGarden(garden).filter(({ waysOut }) => waysOut.length > 0)).map(
+          ({ rule }) => rule,
+        ),
+      );
+      expect(rules.size).toBeGreaterThan(20);
+    },
+    SLOW,
+  );
 
-  it("speak of things that are there, each snag under a key of its own", () => {
-    for (const [name, garden] of GARDENS) {
-      const snags = checkGarden(garden);
-      expect(
-        snags.filter(({ title }) => title.startsWith("Could not be checked")),
-        name,
-      ).toEqual([]);
-      expect(new Set(snags.map(({ key }) => key)).size, name).toBe(snags.length);
-      const ids = new Set([...garden.items.map(({ id }) => id), itemId("yard")]);
-      expect(
-        snags.flatMap(({ itemIds }) => itemIds).filter((id) => !ids.has(id)),
-        name,
-      ).toEqual([]);
-    }
-  });
+  it(
+    "speak of things that are there, each snag under a key of its own",
+    () => {
+      for (const [name, garden] of GARDENS) {
+        const snags = checkGarden(garden);
+        expect(
+          snags.filter(({ title }) => title.startsWith("Could not be checked")),
+          name,
+        ).toEqual([]);
+        expect(new Set(snags.map(({ key }) => key)).size, name).toBe(snags.length);
+        const ids = new Set([...garden.items.map(({ id }) => id), itemId("yard")]);
+        expect(
+          snags.flatMap(({ itemIds }) => itemIds).filter((id) => !ids.has(id)),
+          name,
+        ).toEqual([]);
+      }
+    },
+    SLOW,
+  );
 
   it.each([
     ["nothing", 0],
