@@ -83,6 +83,7 @@ export {
 export { bedWaterYears } from "./irrigation/bed-water-year.ts";
 export { dripPlan } from "./irrigation/drip-plan.ts";
 export { type ClimateFound, climateOf, type KnownClimate } from "./irrigation/garden-climate.ts";
+export { tubingWords } from "./irrigation/tubing-words.ts";
 export type {
   BedDrip,
   BedWaterYear,
