@@ -114,6 +114,12 @@ describe("drawing a crop's place in a bed", () => {
     expect(desk.marks.getState()).toMatchObject({ held: [], readout: null, patchFrom: null });
   });
 
+  it("stays on the soil to the left and above as well", () => {
+    state().pick(placingCrop("carrot"));
+    drag([0, 0], [-5000, -5000]);
+    expect(now().plantings[0]!.patch).toEqual({ at: [-300, -600], width: 600, length: 1200 });
+  });
+
   it("follows a bed that is turned, in the bed's own frame", () => {
     open({ ...salads, turn: 30, at: [3000, 1000] });
     state().pick(placingCrop("beet"));
