@@ -71,6 +71,8 @@ export interface DripZone {
   readonly minutesAWeek: readonly number[];
   /** What it lets out in that time, litres. */
   readonly litresAWeek: readonly number[];
+  /** What of it no bed has asked for, litres: it runs as long as its neediest bed asks. */
+  readonly surplusAWeek: readonly number[];
 }
 
 export interface DripSupply extends TapSupply {

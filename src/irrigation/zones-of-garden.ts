@@ -48,6 +48,12 @@ function zoneOf(
   const known = needs.flatMap(({ year, flowLh: whole }) =>
     year.months ? [{ months: year.months, flowLh: whole }] : [],
   );
+  const litresAWeek = minutesAWeek.map((minutes) => (minutes / 60) * flowLh);
+  const askedIn = (month: number) =>
+    needs.reduce(
+      (sum, { year, flowLh: whole }, i) => sum + (year.litresAWeek[month]! * parts[i]!.flowLh) / whole,
+      0,
+    );
   return {
     bedIds: beds.map(({ id }) => id),
     lines: parts.map(({ lines }) => lines),
@@ -56,6 +62,7 @@ function zoneOf(
     mainLossKPa: way.main ? pipeLossKPa({ ...way.main, flowLh }) : 0,
     months: known.length === needs.length ? zoneYear(known) : null,
     minutesAWeek,
-    litresAWeek: minutesAWeek.map((minutes) => (minutes / 60) * flowLh),
+    litresAWeek,
+    surplusAWeek: litresAWeek.map((litres, month) => Math.max(0, litres - askedIn(month))),
   };
 }

@@ -198,11 +198,34 @@ describe("zones", () => {
         // Beds alike ask alike: nothing is poured away.
         const all = asked.reduce((sum, litres) => sum + litres[month]!, 0);
         expect(zone.litresAWeek[month]).toBeCloseTo(all, 1);
+        expect(zone.surplusAWeek[month]).toBeCloseTo(zone.litresAWeek[month]! - all, 9);
         const runs = zone.months![month]!;
         expect(runs.aWeek * runs.minutesEach).toBeCloseTo(minutes, 6);
       });
       expect(zone.minutesAWeek[6]).toBeGreaterThan(0);
       expect(zone.minutesAWeek[0]).toBe(0);
+    }
+  });
+
+  it("pour out more than is asked where beds unlike are watered together, and say how much", () => {
+    const unlike = dripGarden(
+      [0, 0],
+      dripBed("a", { x: -600, y: 3000, ...fourByEight, crops: ["tomato"] }),
+      dripBed("b", { x: 3000, y: 3000, ...fourByEight }),
+    );
+    const [zone] = dripPlan({ ...unlike, climate: DRY_SUMMER }).zones;
+    const july = 6;
+    // Nothing grows in the second, which has as many emitters: half of what runs is for nothing.
+    expect(zone!.surplusAWeek[july]! / zone!.litresAWeek[july]!).toBeCloseTo(0.5, 6);
+  });
+
+  it("bring in all what is asked and what is over, whichever way beds are parted", () => {
+    for (const openLh of [90, 120, 200, 400]) {
+      const wide = withWater(garden, { supply: { stillKPa: 350, openLh } });
+      const { zones } = dripPlan(wide);
+      const asked = bedWaterYears(wide).reduce((sum, year) => sum + year.litresAWeek[6]!, 0);
+      const brought = zones.reduce((sum, zone) => sum + zone.litresAWeek[6]! - zone.surplusAWeek[6]!, 0);
+      expect(brought, `${zones.length} zones`).toBeCloseTo(asked, 6);
     }
   });
 
