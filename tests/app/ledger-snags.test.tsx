@@ -146,7 +146,7 @@ describe("the Snags leaf", () => {
     expect(screen.getByText(/^Common practice: 24 in from one side/)).toBeTruthy();
     await userEvent.click(button("Change it under Site"));
     expect(useEditor.getState().leaf).toBe("site");
-    const reach = await screen.findByLabelText("Reach from a standing edge");
+    const reach = await screen.findByLabelText("Reach from a standing edge", {}, { timeout: 10_000 });
     await waitFor(() => expect(document.activeElement).toBe(reach));
     expect(reach.closest("details")?.open).toBe(true);
   });

@@ -3,6 +3,7 @@ import { formatShort, formatSpoken, type Point } from "../../../src/index.ts";
 import { remember, remembered } from "../../device/remembered.ts";
 import type { EditorState } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
+import { carryPaper } from "./carry-paper.ts";
 import { heldCorner, nextCorner, nudgeCorner } from "./corner-keys.ts";
 import { corneredBy } from "./gestures/corner.ts";
 import { TURN_STEP } from "./gestures/turn.ts";
@@ -17,18 +18,17 @@ const KEY = "bedwright-arrow-pad";
 
 /**
  * Arrows for a finger, over the plan: what is selected, or the corner or the crop’s place that is held, goes one chosen step at a press,
- * and turns. For who has no arrow keys and would rather not drag; styles show it where fingers may come.
+ * and turns; with nothing selected they carry the paper. For who has no arrow keys and would rather not drag; styles
+ * show it where fingers may come.
  */
 export function NudgePad() {
   const units = useEditor((s) => s.garden.units);
   const chosen = useEditor((s) => s.selection).size > 0;
-  const yard = useEditor((s) => s.yardSelected);
   const [wanted, setStep] = useState(NUDGE_STEPS[units][1]!);
   const [open, setOpen] = useState(() => remembered(KEY, ["open"]) !== null);
   const cornered = useEditor(hasCorners);
   // Which corner is held is asked of the desk, for it depends on the selection as well.
   useMarks((s) => s.corner);
-  if (!chosen && !yard) return null;
 
   // The units may have been changed under a step of the others.
   const step = NUDGE_STEPS[units].includes(wanted) ? wanted : NUDGE_STEPS[units][1]!;
@@ -36,13 +36,12 @@ export function NudgePad() {
   const held = heldCorner(DESK) !== null;
   const move = (x: number, y: number) => () => {
     const by: Point = [x * step, y * step];
-    if (!nudgePatch(DESK, by) && !nudgeCorner(DESK, by)) nudge(DESK, by);
+    return nudgePatch(DESK, by) || nudgeCorner(DESK, by) || nudge(DESK, by) || carryPaper(DESK, [x, y]);
   };
   const arrow = (label: string, x: number, y: number, turn: number) => (
     <PadKey
-      label={`${held ? "Corner" : "Move"} ${label} by ${words}`}
+      label={chosen || held ? `${held ? "Corner" : "Move"} ${label} by ${words}` : `Show more, ${label}`}
       does={move(x, y)}
-      off={!chosen && !held}
     >
       <path d="M10 3l6 7h-4v7H8v-7H4z" fill="currentColor" transform={`rotate(${turn} 10 10)`} />
     </PadKey>
@@ -67,7 +66,7 @@ export function NudgePad() {
   if (!open) {
     return (
       <div className="nudge-pad">
-        <PadKey label="Arrow pad" does={() => unfold(true)} off={false}>
+        <PadKey label="Arrow pad" does={() => unfold(true)}>
           <path
             d="M10 1l3 4h-2v4h4V7l4 3-4 3v-2h-4v4h2l-3 4-3-4h2v-4H5v2l-4-3 4-3v2h4V5H7z"
             fill="currentColor"
@@ -92,7 +91,7 @@ export function NudgePad() {
       </button>
       {arrow("right", 1, 0, 90)}
       {cornered ? (
-        <PadKey label="Hold the next corner" does={() => nextCorner(DESK, 1)} off={false}>
+        <PadKey label="Hold the next corner" does={() => nextCorner(DESK, 1)}>
           <path d="M3 16V6h10" fill="none" stroke="currentColor" strokeWidth="1.8" />
           <path d="M10 3h6v6h-6z" fill={held ? "currentColor" : "none"} stroke="currentColor" />
         </PadKey>
@@ -100,7 +99,7 @@ export function NudgePad() {
         <span />
       )}
       {arrow("down", 0, 1, 180)}
-      <PadKey label="Put the arrow pad away" does={() => unfold(false)} off={false}>
+      <PadKey label="Put the arrow pad away" does={() => unfold(false)}>
         <path d="M5 5l10 10M15 5L5 15" fill="none" stroke="currentColor" strokeWidth="1.8" />
       </PadKey>
     </div>
@@ -116,11 +115,11 @@ function hasCorners({ garden, selection, yardSelected }: EditorState): boolean {
 interface PadKeyProps {
   readonly label: string;
   readonly does: () => void;
-  readonly off: boolean;
+  readonly off?: boolean;
   readonly children: ReactNode;
 }
 
-const PadKey = ({ label, does, off, children }: PadKeyProps) => (
+const PadKey = ({ label, does, off = false, children }: PadKeyProps) => (
   <button type="button" aria-label={label} aria-disabled={off} onClick={() => !off && does()}>
     <svg viewBox="0 0 20 20" width="22" height="22" aria-hidden="true">
       {children}

@@ -5,6 +5,7 @@ export const HAND_KEYS: readonly { readonly keys: string; readonly does: string 
   { keys: "Enter", does: "Choose it and go to its card" },
   { keys: "Arrows", does: "Move what is chosen by 1 in or 1 cm" },
   { keys: "Shift + arrows", does: "Move it by 1 ft or 10 cm" },
+  { keys: "Arrows, with nothing chosen", does: "Move the paper" },
   { keys: "[ and ]", does: "Turn it by 15° left or right" },
   { keys: "Shift + [ and ]", does: "Turn it by 1°" },
   {

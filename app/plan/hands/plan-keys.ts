@@ -2,6 +2,7 @@ import { flushSync } from "react-dom";
 import { FOOT, INCH, type Point, type Units } from "../../../src/index.ts";
 import { focusFirstField } from "../../ledger/card/first-field.ts";
 import { alike, order, takeAway } from "./arrange.ts";
+import { carryPaper } from "./carry-paper.ts";
 import { heldCorner, nextCorner, nudgeCorner, splitEdge, takeCorner } from "./corner-keys.ts";
 import { endDrawing, isDrawn, takePointBack } from "./drawing.ts";
 import type { Desk } from "./gesture.ts";
@@ -48,7 +49,9 @@ export function planKey(desk: Desk, event: Key): boolean {
   if (event.ctrlKey || event.metaKey) {
     return by ? stretchPatch(desk, by) : withControl(desk, event.key.toLowerCase());
   }
-  if (by) return nudgePatch(desk, by) || nudgeCorner(desk, by) || nudge(desk, by);
+  if (arrow && by) {
+    return nudgePatch(desk, by) || nudgeCorner(desk, by) || nudge(desk, by) || carryPaper(desk, arrow);
+  }
   // By place on the keyboard as well as by sign: with Shift, and on many keyboards, the brackets are other signs.
   if (event.key === "[" || event.code === "BracketLeft")
     return nudgeTurn(desk, event.shiftKey ? -1 : -TURN_STEP);

@@ -4,6 +4,7 @@ import { HAND_KEYS } from "../../../app/plan/hands/keys.ts";
 import { createMarks } from "../../../app/plan/hands/marks.ts";
 import { nudge, nudgeTurn, wayWords } from "../../../app/plan/hands/nudge.ts";
 import { type Key, planKey } from "../../../app/plan/hands/plan-keys.ts";
+import { usePlanSize } from "../../../app/plan/plan-size.ts";
 import { createEditor } from "../../../app/store/editor.ts";
 import { INCH, itemId, type Units } from "../../../src/index.ts";
 import { bed, door, gardenWith, house } from "../../helpers/garden-of.ts";
@@ -120,9 +121,18 @@ describe("keys on the plan", () => {
 
   it("mean nothing with nothing chosen, and leave other keys to the page", () => {
     desk.editor.getState().select([]);
-    for (const key of ["ArrowLeft", "[", "Delete", "PageUp", "Enter", "q", "F5"])
-      expect(press(key)).toBe(false);
+    for (const key of ["[", "Delete", "PageUp", "Enter", "q", "F5"]) expect(press(key)).toBe(false);
     expect(press("z", { ctrlKey: true })).toBe(false);
+    expect(labels()).toEqual([]);
+  });
+
+  it("carry the paper with nothing chosen, a quarter of what is in view at a press", () => {
+    usePlanSize.setState({ width: 800, height: 400 });
+    desk.editor.getState().select([]);
+    desk.editor.getState().setView({ x: 100, y: 200, scale: 0.1 });
+    expect(press("ArrowLeft")).toBe(true);
+    expect(press("ArrowDown")).toBe(true);
+    expect(desk.editor.getState().view).toEqual({ x: 100 - 2000, y: 200 + 1000, scale: 0.1 });
     expect(labels()).toEqual([]);
   });
 
