@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "react";
-import type { Point } from "../../src/index.ts";
+import { type Point, say } from "../../src/index.ts";
 import { INK } from "../style/ink.ts";
 
 interface Props {
@@ -49,9 +49,9 @@ export function Loupe({ image, at: [x, y], letter }: Props) {
         width={SIZE}
         height={SIZE}
         role="img"
-        aria-label={`The picture round ${letter}, enlarged`}
+        aria-label={say`The picture round ${letter}, enlarged`}
       />
-      <figcaption>{letter}, four times as large</figcaption>
+      <figcaption>{say`${letter}, four times as large`}</figcaption>
     </figure>
   );
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { distance, formatLength, type Point, type Underlay } from "../../src/index.ts";
+import { distance, formatLength, type Point, say, told, type Underlay, word } from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { closeDialog } from "../dialogs/open-dialog.ts";
 import { ChoiceField } from "../ledger/fields/ChoiceField.tsx";
@@ -17,11 +17,11 @@ export function ScaleDialog() {
   const underlay = useEditor((state) => state.garden.underlay);
   const image = useShownPicture((shown) => shown.image);
   return (
-    <Dialog title="Scale of the picture">
+    <Dialog title={say`Scale of the picture`}>
       {underlay && image ? (
         <ScaleForm underlay={underlay} image={image} />
       ) : (
-        <p>There is no picture beneath the plan to be scaled. Choose one under Site first.</p>
+        <p>{say`There is no picture beneath the plan to be scaled. Choose one under Site first.`}</p>
       )}
     </Dialog>
   );
@@ -29,10 +29,11 @@ export function ScaleDialog() {
 
 type Turning = "none" | Lie;
 const TURNINGS = [
-  { value: "none", label: "Leave it as it lies" },
-  { value: "level", label: "A to B lies level" },
-  { value: "upright", label: "A to B lies upright" },
+  { value: "none", label: word("Leave it as it lies") },
+  { value: "level", label: word("A to B lies level") },
+  { value: "upright", label: word("A to B lies upright") },
 ] as const satisfies readonly { readonly value: Turning; readonly label: string }[];
+const turnings = () => TURNINGS.map(({ value, label }) => ({ value, label: told(label) }));
 
 interface Props {
   readonly underlay: Underlay;
@@ -61,30 +62,29 @@ function ScaleForm({ underlay, image }: Props) {
   const put = () => {
     if (tooNear) return;
     const turnedFirst = turning === "none" ? underlay : turnedTo(underlay, points, turning);
-    const failed = setUnderlay("Scale the picture beneath", scaled(turnedFirst, points, length));
+    const failed = setUnderlay(say`Scale the picture beneath`, scaled(turnedFirst, points, length));
     setProblem(failed);
     if (failed) return;
-    useEditor.getState().say("The picture is to scale");
+    useEditor.getState().say(say`The picture is to scale`);
     closeDialog();
   };
 
   return (
     <>
       <p>
-        Set A and B on two points whose distance you know, as far apart as can be: the corners of the house,
-        two fence posts, the ends of a scale bar.
+        {say`Set A and B on two points whose distance you know, as far apart as can be: the corners of the house, two fence posts, the ends of a scale bar.`}
       </p>
       <TwoPoints image={image} pixels={underlay.pixels} points={points} onMove={setPoint} />
       <div className="underlay-fields">
-        <LengthField label="A to B measures" value={length} onCommit={setTyped} />
-        <ChoiceField label="Turn" value={turning} choices={TURNINGS} onCommit={setTurning} />
+        <LengthField label={say`A to B measures`} value={length} onCommit={setTyped} />
+        <ChoiceField label={say`Turn`} value={turning} choices={turnings()} onCommit={setTurning} />
         <PointFields letter="A" point={a} pixels={underlay.pixels} onMove={(at) => setPoint(0, at)} />
         <PointFields letter="B" point={b} pixels={underlay.pixels} onMove={(at) => setPoint(1, at)} />
       </div>
       <p role="status">
         {tooNear
-          ? "A and B lie too near to each other to tell a scale."
-          : `The whole picture is then ${formatLength((underlay.pixels[0] * length) / apart, units)} wide.`}
+          ? say`A and B lie too near to each other to tell a scale.`
+          : say`The whole picture is then ${formatLength((underlay.pixels[0] * length) / apart, units)} wide.`}
       </p>
       {problem ? (
         <p className="field-problem" role="alert">
@@ -93,7 +93,7 @@ function ScaleForm({ underlay, image }: Props) {
       ) : null}
       <p className="dialog-actions">
         <button type="button" className="button main" aria-disabled={tooNear} onClick={put}>
-          Set the scale
+          {say`Set the scale`}
         </button>
       </p>
     </>
@@ -111,7 +111,7 @@ interface PointFieldsProps {
 const PointFields = ({ letter, point: [x, y], pixels: [width, height], onMove }: PointFieldsProps) => (
   <>
     <NumberField
-      label={`${letter} from the left`}
+      label={say`${letter} from the left`}
       unit="px"
       least={0}
       most={width}
@@ -120,7 +120,7 @@ const PointFields = ({ letter, point: [x, y], pixels: [width, height], onMove }:
       onCommit={(to) => onMove([to, y])}
     />
     <NumberField
-      label={`${letter} from the top`}
+      label={say`${letter} from the top`}
       unit="px"
       least={0}
       most={height}

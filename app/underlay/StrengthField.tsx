@@ -1,5 +1,5 @@
 import { useId } from "react";
-import type { Underlay } from "../../src/index.ts";
+import { say, type Underlay } from "../../src/index.ts";
 import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { underlayOps } from "./set-underlay.ts";
@@ -20,11 +20,11 @@ export function StrengthField({ underlay, opacity }: Props) {
     const { draft, garden, commitPreview, dropPreview } = useEditor.getState();
     if (!draft) return;
     if (draft.underlay?.opacity === garden.underlay?.opacity) dropPreview();
-    else commitPreview("Fade the picture beneath");
+    else commitPreview(say`Fade the picture beneath`);
   };
   return (
     <div className="field wide">
-      <label htmlFor={id}>Strength</label>
+      <label htmlFor={id}>{say`Strength`}</label>
       <span className="field-box underlay-strength">
         <input
           id={id}

@@ -1,5 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from "react";
-import { add, distance, type Point, subtract, type Underlay } from "../../src/index.ts";
+import { add, distance, type Point, say, subtract, type Underlay } from "../../src/index.ts";
 import { Loupe } from "./Loupe.tsx";
 
 interface Props {
@@ -105,7 +105,7 @@ export function TwoPoints({ image, pixels, points, onMove }: Props) {
               className="underlay-point"
               data-active={active === which}
               aria-pressed={active === which}
-              aria-label={`Point ${letter}, ${Math.round(x)} from the left, ${Math.round(y)} from the top. Arrow keys move it.`}
+              aria-label={say`Point ${letter}, ${Math.round(x)} from the left, ${Math.round(y)} from the top. Arrow keys move it.`}
               style={{ left: `${(100 * x) / width}%`, top: `${(100 * y) / height}%` }}
               onFocus={() => setActive(which)}
               onClick={() => setActive(which)}
@@ -134,5 +134,5 @@ function Picture({ image }: { readonly image: ImageBitmap }) {
     context.imageSmoothingQuality = "high";
     context.drawImage(image, 0, 0, width, height);
   }, [image, width, height]);
-  return <canvas ref={canvas} width={width} height={height} role="img" aria-label="The picture" />;
+  return <canvas ref={canvas} width={width} height={height} role="img" aria-label={say`The picture`} />;
 }

@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { Notice } from "../keeping/Notice.tsx";
 import { shownGarden } from "../store/editor.ts";
@@ -28,9 +29,9 @@ function TroubleNotice() {
       type="button"
       className="button"
       onClick={() => tellTrouble(null)}
-      aria-label="Got it: dismiss the notice about the picture"
+      aria-label={say`Got it: dismiss the notice about the picture`}
     >
-      Got it
+      {say`Got it`}
     </button>
   );
   return (
@@ -48,17 +49,19 @@ function LooseNotice() {
   const doings = (
     <>
       <button type="button" className="button" onClick={() => openDialog("underlay")}>
-        Set its scale
+        {say`Set its scale`}
       </button>
       <button
         type="button"
         className="button main"
-        onClick={() => setUnderlay("Lock the picture beneath", { ...underlay, locked: true })}
-        aria-label="Lock the picture beneath the plan"
+        onClick={() => setUnderlay(say`Lock the picture beneath`, { ...underlay, locked: true })}
+        aria-label={say`Lock the picture beneath the plan`}
       >
-        Lock it
+        {say`Lock it`}
       </button>
     </>
   );
-  return <Notice doings={doings}>Drag the picture into place. All else about it is under Site.</Notice>;
+  return (
+    <Notice doings={doings}>{say`Drag the picture into place. All else about it is under Site.`}</Notice>
+  );
 }

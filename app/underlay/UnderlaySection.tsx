@@ -1,5 +1,5 @@
 import type { ChangeEvent } from "react";
-import { boundsOf, type Garden, type Underlay } from "../../src/index.ts";
+import { boundsOf, type Garden, say, type Underlay } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { CardSection } from "../ledger/card/CardSection.tsx";
 import { CheckField } from "../ledger/fields/CheckField.tsx";
@@ -16,9 +16,9 @@ import "./underlay.css";
 /** The photo or scan beneath the plan: chosen, placed, faded, locked and removed. */
 export function UnderlaySection({ garden }: { readonly garden: Garden }) {
   const { underlay } = garden;
-  const gist = underlay ? (underlay.locked ? "locked" : "can be dragged") : "none";
+  const gist = underlay ? (underlay.locked ? say`locked` : say`can be dragged`) : say`none`;
   return (
-    <CardSection title="Picture beneath the plan" gist={gist}>
+    <CardSection title={say`Picture beneath the plan`} gist={gist}>
       {underlay ? <Placed underlay={underlay} garden={garden} /> : <None />}
     </CardSection>
   );
@@ -27,11 +27,10 @@ export function UnderlaySection({ garden }: { readonly garden: Garden }) {
 const None = () => (
   <div className="wide">
     <p>
-      A photo from above, a survey or a site plan, to draw over. Choose a PNG, JPEG or WebP, or drop it on the
-      plan. It stays on this device.
+      {say`A photo from above, a survey or a site plan, to draw over. Choose a PNG, JPEG or WebP, or drop it on the plan. It stays on this device.`}
     </p>
     <p className="underlay-doings">
-      <FileButton label="Choose a picture" />
+      <FileButton label={say`Choose a picture`} />
     </p>
   </div>
 );
@@ -67,57 +66,59 @@ function Placed({ underlay, garden }: PlacedProps) {
     <>
       {missing ? (
         <p className="wide field-problem" role="alert">
-          The picture is not on this device. Its place is kept: choose it again, or remove it.
+          {say`The picture is not on this device. Its place is kept: choose it again, or remove it.`}
         </p>
       ) : (
         <p className="wide underlay-doings">
           <button type="button" className="button main" onClick={() => openDialog("underlay")}>
-            Set the scale by two points
+            {say`Set the scale by two points`}
           </button>
         </p>
       )}
       <LengthField
-        label="Width on the ground"
+        label={say`Width on the ground`}
         value={pixels[0] * mmPerPixel}
-        onCommit={(mm) => set("Scale the picture beneath", { mmPerPixel: mm / pixels[0] })}
+        onCommit={(mm) => set(say`Scale the picture beneath`, { mmPerPixel: mm / pixels[0] })}
       />
       <NumberField
-        label="Turn"
+        label={say`Turn`}
         unit="°"
         least={-180}
         most={180}
         decimals={2}
         value={wholeTurn(turn)}
-        note="clockwise"
-        onCommit={(degrees) => set("Turn the picture beneath", { turn: degrees })}
+        note={say`clockwise`}
+        onCommit={(degrees) => set(say`Turn the picture beneath`, { turn: degrees })}
       />
       <LengthField
-        label="Middle from the left"
+        label={say`Middle from the left`}
         may="negative"
         value={at[0] - minX}
-        onCommit={(mm) => set("Move the picture beneath", { at: [minX + mm, at[1]] })}
+        onCommit={(mm) => set(say`Move the picture beneath`, { at: [minX + mm, at[1]] })}
       />
       <LengthField
-        label="Middle from the top"
+        label={say`Middle from the top`}
         may="negative"
         value={at[1] - minY}
-        onCommit={(mm) => set("Move the picture beneath", { at: [at[0], minY + mm] })}
+        onCommit={(mm) => set(say`Move the picture beneath`, { at: [at[0], minY + mm] })}
       />
       <StrengthField underlay={underlay} opacity={opacity} />
       <CheckField
-        label="Locked"
+        label={say`Locked`}
         checked={locked}
-        note="it stays where it is when the plan is dragged over"
-        onCommit={(on) => set(on ? "Lock the picture beneath" : "Unlock the picture beneath", { locked: on })}
+        note={say`it stays where it is when the plan is dragged over`}
+        onCommit={(on) =>
+          set(on ? say`Lock the picture beneath` : say`Unlock the picture beneath`, { locked: on })
+        }
       />
       <p className="wide underlay-doings">
-        <FileButton label={missing ? "Choose it again" : "Exchange it"} />
+        <FileButton label={missing ? say`Choose it again` : say`Exchange it`} />
         <button
           type="button"
           className="button"
-          onClick={() => tellTrouble(setUnderlay("Remove the picture beneath", null))}
+          onClick={() => tellTrouble(setUnderlay(say`Remove the picture beneath`, null))}
         >
-          Remove it
+          {say`Remove it`}
         </button>
       </p>
     </>

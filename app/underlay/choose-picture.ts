@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { tellTrouble } from "./trouble.ts";
 
@@ -8,14 +9,14 @@ export const PICTURE_TYPES = "image/png,image/jpeg,image/webp";
 export async function choosePicture(file: File): Promise<void> {
   const editor = useEditor.getState();
   if (editor.locked) {
-    editor.say("Nothing was changed: this garden is being changed in another tab.");
+    editor.say(say`Nothing was changed: this garden is being changed in another tab.`);
     return;
   }
   tellTrouble(null);
-  editor.say("Reading the picture");
+  editor.say(say`Reading the picture`);
   const { layPicture } = await import("./lay-picture.ts");
   const problem = await layPicture(file);
   tellTrouble(problem);
   if (!problem)
-    useEditor.getState().say("The picture lies beneath the plan. Drag it into place, or set its scale.");
+    useEditor.getState().say(say`The picture lies beneath the plan. Drag it into place, or set its scale.`);
 }

@@ -1,4 +1,4 @@
-import { type Box, boundsOf, type Point } from "../../src/index.ts";
+import { type Box, boundsOf, type Point, say } from "../../src/index.ts";
 import { usePlanSize } from "../plan/plan-size.ts";
 import { toPlan } from "../plan/viewport.ts";
 import { useEditor } from "../store/use-editor.ts";
@@ -27,8 +27,8 @@ export async function layPicture(file: Blob): Promise<string | null> {
       return lacking;
     }
     const problem = before
-      ? setUnderlay("Exchange the picture beneath", exchanged(before, read))
-      : setUnderlay("Lay a picture beneath", laidDown(read, middleOfView(yard), yard));
+      ? setUnderlay(say`Exchange the picture beneath`, exchanged(before, read))
+      : setUnderlay(say`Lay a picture beneath`, laidDown(read, middleOfView(yard), yard));
     return problem ?? lacking;
   } catch (error) {
     if (!(error instanceof PictureFileError)) throw error;

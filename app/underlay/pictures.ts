@@ -1,4 +1,4 @@
-import type { Garden } from "../../src/index.ts";
+import { type Garden, say, told, word } from "../../src/index.ts";
 import { reasonOf } from "../keeping/reason-of.ts";
 import type { Shelf } from "../keeping/shelf.ts";
 import type { Editor } from "../store/editor.ts";
@@ -39,7 +39,7 @@ export function createPictures(shelf: PictureShelf, now: () => number): Pictures
       return null;
     } catch (error) {
       atHand.set(picture, blob);
-      return `The picture lies beneath the plan, but could not be kept. ${reasonOf(error)}`;
+      return say`The picture lies beneath the plan, but could not be kept. ${reasonOf(error)}`;
     }
   };
 
@@ -58,7 +58,7 @@ export function createPictures(shelf: PictureShelf, now: () => number): Pictures
       const { underlay } = garden;
       if (!underlay) return { garden, lacking: null };
       const blob = await blobOf(underlay.picture);
-      if (!blob) return { garden, lacking: NOT_IN_FILE };
+      if (!blob) return { garden, lacking: told(NOT_IN_FILE) };
       return { garden: { ...garden, underlay: { ...underlay, data: await asDataUrl(blob) } }, lacking: null };
     },
     async takenIn(garden) {
@@ -70,7 +70,7 @@ export function createPictures(shelf: PictureShelf, now: () => number): Pictures
       const header = blob && pictureHeader(new Uint8Array(await blob.arrayBuffer()));
       // A picture of other sizes than the garden says is another one, or worse.
       if (!header || header.width !== underlay.pixels[0] || header.height !== underlay.pixels[1]) {
-        return { garden: bare, lacking: BROKEN_IN_FILE };
+        return { garden: bare, lacking: told(BROKEN_IN_FILE) };
       }
       const picture = await fingerprint(blob);
       const taken = { ...garden, underlay: { ...rest, picture, data: null } };
@@ -86,7 +86,9 @@ export function createPictures(shelf: PictureShelf, now: () => number): Pictures
   };
 }
 
-const NOT_IN_FILE =
-  "The garden is in the file, but the picture beneath its plan is not: it is not on this device.";
-const BROKEN_IN_FILE =
-  "The garden was opened, but the picture beneath its plan cannot be read. Choose it again under Site.";
+const NOT_IN_FILE = word(
+  "The garden is in the file, but the picture beneath its plan is not: it is not on this device.",
+);
+const BROKEN_IN_FILE = word(
+  "The garden was opened, but the picture beneath its plan cannot be read. Choose it again under Site.",
+);

@@ -1,3 +1,4 @@
+import { language, say } from "../../src/index.ts";
 import { pictureHeader } from "./picture-header.ts";
 
 /** Why a file cannot lie beneath the plan. `message` is a sentence for whoever chose it. */
@@ -30,16 +31,16 @@ const QUALITIES = [0.86, 0.74, 0.6] as const;
  */
 export async function readPicture(file: Blob): Promise<ReadPicture> {
   if (file.size > LARGEST_FILE)
-    throw new PictureFileError("This picture is over 60 MB. Save a smaller copy of it first.");
+    throw new PictureFileError(say`This picture is over 60 MB. Save a smaller copy of it first.`);
   const header = pictureHeader(new Uint8Array(await file.arrayBuffer()));
   if (!header) {
     throw new PictureFileError(
-      "This file is not a picture that can be read here. Choose a PNG, JPEG or WebP; from a PDF, save the page as a picture first.",
+      say`This file is not a picture that can be read here. Choose a PNG, JPEG or WebP; from a PDF, save the page as a picture first.`,
     );
   }
   if (header.width * header.height > MOST_DECODED) {
     throw new PictureFileError(
-      `This picture has ${header.width.toLocaleString("en-US")} by ${header.height.toLocaleString("en-US")} pixels, more than this browser can draw. Save a smaller copy of it first.`,
+      say`This picture has ${header.width.toLocaleString(language())} by ${header.height.toLocaleString(language())} pixels, more than this browser can draw. Save a smaller copy of it first.`,
     );
   }
   const bitmap = await decoded(file);
@@ -54,7 +55,7 @@ async function decoded(file: Blob): Promise<ImageBitmap> {
   try {
     return await createImageBitmap(file);
   } catch (cause) {
-    throw new PictureFileError("This picture is broken: the browser could not read it to its end.", {
+    throw new PictureFileError(say`This picture is broken: the browser could not read it to its end.`, {
       cause,
     });
   }
@@ -72,7 +73,7 @@ async function made(bitmap: ImageBitmap): Promise<ReadPicture> {
       if (blob.size <= LARGEST_KEPT) return { picture: await fingerprint(blob), pixels, blob };
     }
   }
-  throw new PictureFileError("This picture could not be made small enough to be kept.");
+  throw new PictureFileError(say`This picture could not be made small enough to be kept.`);
 }
 
 const side = (pixels: number): number => Math.max(1, Math.round(pixels));
@@ -82,7 +83,7 @@ function redrawn(bitmap: ImageBitmap, [width, height]: readonly [number, number]
   canvas.width = width;
   canvas.height = height;
   const context = canvas.getContext("2d");
-  if (!context) throw new PictureFileError("This browser could not draw the picture.");
+  if (!context) throw new PictureFileError(say`This browser could not draw the picture.`);
   // What can be seen through lies on white, as on paper.
   context.fillStyle = "#fff";
   context.fillRect(0, 0, width, height);
@@ -97,7 +98,7 @@ async function encoded(canvas: HTMLCanvasElement, quality: number): Promise<Blob
     const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, type, quality));
     if (blob?.type === type) return blob;
   }
-  throw new PictureFileError("This browser could not draw the picture.");
+  throw new PictureFileError(say`This browser could not draw the picture.`);
 }
 
 /** SHA-256, as 64 hexadecimal digits. */

@@ -1,4 +1,4 @@
-import type { Op, Underlay } from "../../src/index.ts";
+import { type Op, say, type Underlay } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 
 export const underlayOps = (underlay: Underlay | null): readonly Op[] => [
@@ -15,6 +15,6 @@ export function setUnderlay(label: string, underlay: Underlay | null): string | 
     return null;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return "The picture would lie too far off, or be too large or too small for a plan.";
+    return say`The picture would lie too far off, or be too large or too small for a plan.`;
   }
 }

@@ -1,4 +1,5 @@
 import { type RefObject, useEffect } from "react";
+import { say } from "../../src/index.ts";
 import { choosePicture } from "./choose-picture.ts";
 import { tellTrouble } from "./trouble.ts";
 
@@ -17,7 +18,7 @@ export function useDroppedPicture(plan: RefObject<HTMLElement | null>): void {
       event.preventDefault();
       const files = event.dataTransfer?.files;
       if (files?.length === 1 && files[0]) void choosePicture(files[0]);
-      else tellTrouble("One picture at a time can lie beneath the plan.");
+      else tellTrouble(say`One picture at a time can lie beneath the plan.`);
     };
     current?.addEventListener("dragover", onOver);
     current?.addEventListener("drop", onDrop);

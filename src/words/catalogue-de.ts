@@ -1,6 +1,8 @@
 import type { Catalogue } from "./catalogue.ts";
+import crops from "./de/crops.json" with { type: "json" };
+import underlay from "./de/underlay.json" with { type: "json" };
 import words from "./de/words.json" with { type: "json" };
 
-const german: Catalogue = { ...words };
+const german: Catalogue = { ...crops, ...underlay, ...words };
 
 export default german;
