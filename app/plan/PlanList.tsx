@@ -12,6 +12,7 @@ import { cropWordOf } from "../planting/crop-words.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { useMarks } from "./hands/marks.ts";
 import { planKey, toCard } from "./hands/plan-keys.ts";
+import { waitingCrop } from "./hands/planting.ts";
 import { DESK } from "./hands/use-hands.ts";
 import { usePlanSize } from "./plan-size.ts";
 import { toScreen } from "./viewport.ts";
@@ -120,7 +121,8 @@ function workByKey(event: KeyboardEvent<HTMLElement>) {
   // Space and a plain press are the button's own; a chord with Shift still chooses as well.
   if (event.key === " ") return;
   if (id && !isAside(event)) chooseFocused(id);
-  if (event.key === "Enter") {
+  // A crop that waits goes into the bed in focus; with nothing waiting Enter goes to its card.
+  if (event.key === "Enter" && waitingCrop(useEditor.getState().placing) === null) {
     if (toCard(DESK)) event.preventDefault();
   } else {
     const next = target instanceof HTMLElement ? neighbourOf(target) : null;

@@ -59,17 +59,23 @@ function placesOf(garden: Garden, snags: readonly Snag[], view: View): readonly 
   return marks;
 }
 
+/** Looked through in order, for the first of dozens of places is mostly free. */
 function firstFree(
   places: readonly Point[],
   labels: readonly Box[],
   marks: readonly SnagMark[],
 ): Point | null {
-  const apart = places.filter(([x, y]) =>
-    marks.every(({ pixel }) => Math.hypot(pixel[0] - x, pixel[1] - y) >= APART),
-  );
-  // A mark over words is better than none; two marks on one another are not.
-  return apart.find((place) => labels.every((box) => !touches(box, place))) ?? apart[0] ?? null;
+  let overWords: Point | null = null;
+  for (const place of places) {
+    if (marks.some(({ pixel }) => isBeside(pixel, place))) continue;
+    if (!labels.some((box) => touches(box, place))) return place;
+    // A mark over words is better than none; two marks on one another are not.
+    overWords ??= place;
+  }
+  return overWords;
 }
+
+const isBeside = ([ax, ay]: Point, [bx, by]: Point): boolean => (ax - bx) ** 2 + (ay - by) ** 2 < APART ** 2;
 
 const touches = ({ minX, minY, maxX, maxY }: Box, [x, y]: Point): boolean =>
   x + MARK_RADIUS > minX && x - MARK_RADIUS < maxX && y + MARK_RADIUS > minY && y - MARK_RADIUS < maxY;

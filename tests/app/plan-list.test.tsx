@@ -35,6 +35,17 @@ describe("the plan's list twin", () => {
     expect(button("beans").textContent).toBe("Bed Beans, 2 ft 11 7/16 in by 5 ft 10⅞ in");
   });
 
+  it("gives the bed in focus the crop that waits, with Enter", async () => {
+    const user = userEvent.setup();
+    render(<PlanList />);
+    state().pick("crop:leek");
+    button("beans").focus();
+    await user.keyboard("{Enter}");
+    expect(item("beans")).toMatchObject({ plantings: [{ crop: "leek", patch: null }] });
+    expect(state().placing).toBeNull();
+    expect(document.activeElement).toBe(button("beans"));
+  });
+
   it("chooses with Space, more with Ctrl, and shows what is chosen", async () => {
     const user = userEvent.setup();
     render(<PlanList />);
