@@ -1,6 +1,7 @@
 import type { Catalogue } from "./catalogue.ts";
+import crops from "./en-GB/crops.json" with { type: "json" };
 import words from "./en-GB/words.json" with { type: "json" };
 
-const british: Catalogue = { ...words };
+const british: Catalogue = { ...crops, ...words };
 
 export default british;
