@@ -4,10 +4,12 @@ import type { Leaf as LeafName } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { PANEL_ID, tabId } from "./leaves.ts";
 import { SnagsLeaf } from "./snags/SnagsLeaf.tsx";
-import { YearRoundLeaf } from "./YearRoundLeaf.tsx";
 
 const TakeoffLeaf = lazy(async () => ({ default: (await import("./takeoff/TakeoffLeaf.tsx")).TakeoffLeaf }));
 const SunLeaf = lazy(async () => ({ default: (await import("./sun/SunLeaf.tsx")).SunLeaf }));
+const YearRoundLeaf = lazy(async () => ({
+  default: (await import("./year/YearRoundLeaf.tsx")).YearRoundLeaf,
+}));
 const SiteLeaf = lazy(async () => ({ default: (await import("./site/SiteLeaf.tsx")).SiteLeaf }));
 
 const SHOWN: Readonly<Record<LeafName, ComponentType>> = {

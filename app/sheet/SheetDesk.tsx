@@ -7,6 +7,8 @@ import { useEditor } from "../store/use-editor.ts";
 import { PaperRow } from "./PaperRow.tsx";
 import { SheetOutline } from "./SheetOutline.tsx";
 import { SheetPage } from "./SheetPage.tsx";
+import { today } from "./today.ts";
+import { usePaper } from "./use-paper.ts";
 
 interface Props {
   readonly onClose: () => void;
@@ -18,24 +20,12 @@ export function SheetDesk({ onClose }: Props) {
   const stages = useMemo(() => stagesOf(garden), [garden]);
   const closeButton = useRef<HTMLButtonElement>(null);
   const [date] = useState(today);
-  // Papers larger than a household's are for this one print, not for the garden to keep.
-  const [larger, setLarger] = useState<PaperId | null>(null);
+  const [paper, setPaper] = usePaper();
   const [wanted, setStage] = useState<number | "all">("all");
-  const paper = larger ?? garden.paper;
   const stage = wanted !== "all" && stages.includes(wanted) ? wanted : "all";
   const sheet = useSheet(garden, paper, stage, date);
 
   useEffect(() => closeButton.current?.focus(), []);
-
-  const setPaper = (to: PaperId) => {
-    const kept = to === "letter" || to === "a4" ? to : null;
-    setLarger(kept ? null : to);
-    if (kept && kept !== garden.paper) {
-      useEditor
-        .getState()
-        .commit(`Paper ${PAPERS[kept].name}`, [{ op: "set-garden", changes: { paper: kept } }]);
-    }
-  };
 
   const { width, height } = PAPERS[paper];
   return (
@@ -70,7 +60,10 @@ export function SheetDesk({ onClose }: Props) {
         )}
       </header>
       <div className="sheet-table" style={{ "--page-height": `${height}mm` } as CSSProperties}>
-        <SheetPage sheet={sheet} title={garden.name} />
+        <SheetPage
+          sheet={sheet}
+          label={`Build sheet of ${garden.name}, drawn at ${sheet.scaleText}; its words follow.`}
+        />
         <SheetOutline sheet={sheet} />
       </div>
     </section>
@@ -90,8 +83,4 @@ function useSheet(garden: Garden, paper: PaperId, stage: number | "all", date: s
     const known = current && access ? { known: { access, takeoff: proven, snags } } : {};
     return buildSheet(garden, paper, { date, stage, ...known });
   }, [garden, paper, stage, date, current, access, proven, snags]);
-}
-
-function today(): string {
-  return new Intl.DateTimeFormat(undefined, { dateStyle: "long" }).format(new Date());
 }

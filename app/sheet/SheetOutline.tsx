@@ -1,7 +1,7 @@
 import type { Sheet } from "../../src/index.ts";
 
 /** The sheet in words, for those who hear it instead of seeing it. */
-export function SheetOutline({ sheet }: { readonly sheet: Sheet }) {
+export function SheetOutline({ sheet }: { readonly sheet: Pick<Sheet, "outline"> }) {
   return (
     <div className="sheet-words">
       {sheet.outline

@@ -6,12 +6,13 @@ import { HATCHES, hatchId } from "./hatches.tsx";
 const POINT_MM = 25.4 / 72;
 
 interface Props {
-  readonly sheet: Sheet;
-  readonly title: string;
+  readonly sheet: Pick<Sheet, "paper" | "widthMm" | "heightMm" | "marks">;
+  /** What it is, for those who do not see it. */
+  readonly label: string;
 }
 
 /** Draws the sheet's commands one by one: an SVG whose unit is a millimetre of paper. */
-export const SheetPage = memo(function SheetPage({ sheet, title }: Props) {
+export const SheetPage = memo(function SheetPage({ sheet, label }: Props) {
   const { widthMm, heightMm, marks } = sheet;
   return (
     <svg
@@ -21,7 +22,7 @@ export const SheetPage = memo(function SheetPage({ sheet, title }: Props) {
       height={`${heightMm}mm`}
       viewBox={`0 0 ${widthMm} ${heightMm}`}
       role="img"
-      aria-label={`Build sheet of ${title}, drawn at ${sheet.scaleText}; its words follow.`}
+      aria-label={label}
     >
       <defs>{HATCHES}</defs>
       {/* Marks are drawn anew as a whole and never change places, so they need no keys. */}

@@ -3,21 +3,23 @@ import { MONTH_NAMES } from "../sun/day.ts";
 import { formatMoney } from "../units/format-figure.ts";
 import type { Task } from "../upkeep/types.ts";
 import { bedsWords, dayWords } from "../upkeep/words.ts";
-import { yearsAhead } from "../upkeep/years-ahead.ts";
+import type { YearsAhead } from "../upkeep/years-ahead.ts";
 import { MONTHS, monthOfDay } from "../water/calendar.ts";
 import { type Block, paragraph, type Row, tableRow } from "./flow.ts";
 import { LEAST_PT, textWidth } from "./lettering.ts";
+
+/** What the page is made from. */
+export interface YearFacts {
+  readonly garden: Garden;
+  readonly tasks: readonly Task[];
+  readonly ahead: YearsAhead;
+}
 
 /** How much the year's page tells of each task; less where it would not fit. */
 export type YearDetail = "whole" | "short" | "titles";
 
 /** The tasks of each month in which any begins, and what the years ahead cost. */
-export function yearBlocks(
-  garden: Garden,
-  tasks: readonly Task[],
-  detail: YearDetail,
-  width: number,
-): Block[] {
+export function yearBlocks({ garden, tasks, ahead }: YearFacts, detail: YearDetail, width: number): Block[] {
   const months = MONTHS.map((month): Block => {
     const own = tasks.filter(({ from }) => monthOfDay(from) === month);
     return {
@@ -29,7 +31,7 @@ export function yearBlocks(
       },
     };
   });
-  return [...months, moneyBlock(garden, width), careBlock(tasks, width)];
+  return [...months, moneyBlock(garden, ahead, width), careBlock(tasks, width)];
 }
 
 /** Room for the widest of "28 Mar–28 Nov", mm. */
@@ -85,8 +87,7 @@ function careBlock(tasks: readonly Task[], width: number): Block {
 const CAREFUL: readonly Task["kind"][] = ["top-up", "mulch", "cover-crop", "bioassay", "renewal"];
 
 /** What each year costs at today's prices. */
-function moneyBlock(garden: Garden, width: number): Block {
-  const { years, sums, horizon } = yearsAhead(garden);
+function moneyBlock(garden: Garden, { years, sums, horizon }: YearsAhead, width: number): Block {
   const { currency } = garden.prices;
   const money = (amount: number) => formatMoney(amount, currency, false);
   const first = garden.upkeep.firstYear;
@@ -103,7 +104,7 @@ function moneyBlock(garden: Garden, width: number): Block {
     rows: [
       ...years.map(({ year, total, renewed }) =>
         row(
-          `${first === null ? `Year ${year + 1}` : first + year}${renewed.length > 0 ? `: ${[...new Set(renewed)].join(", ").toLowerCase()}` : ""}`,
+          `${first === null ? `Year ${year + 1}` : first + year}${renewed.length > 0 ? `: ${[...new Set(renewed)].map(midSentence).join(", ")}` : ""}`,
           total,
         ),
       ),
@@ -114,3 +115,5 @@ function moneyBlock(garden: Garden, width: number): Block {
 }
 
 const MONEY_ROOM = 16;
+
+const midSentence = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);

@@ -1,15 +1,17 @@
+import { once } from "../access/once.ts";
 import type { Garden } from "../garden/garden.ts";
 import { plainText } from "../garden/plain-text.ts";
 import { frostsOf } from "../planting/frosts.ts";
-import { lanesOf } from "../upkeep/lanes.ts";
-import type { Task } from "../upkeep/types.ts";
+import type { Takeoff } from "../takeoff/types.ts";
+import { type Lane, lanesOf } from "../upkeep/lanes.ts";
 import { dayWords } from "../upkeep/words.ts";
 import { yearRound } from "../upkeep/year-round.ts";
+import { yearsAhead } from "../upkeep/years-ahead.ts";
 import { type Block, type Column, flowed, paragraph, text } from "./flow.ts";
 import { LEAST_PT, lineHeight, shortened, wrapped } from "./lettering.ts";
 import { LARGER, PAPERS, type Paper, type PaperId } from "./papers.ts";
 import type { Mark, Sheet } from "./types.ts";
-import { type YearDetail, yearBlocks } from "./year-lists.ts";
+import { type YearDetail, type YearFacts, yearBlocks } from "./year-lists.ts";
 import { stripHeight, stripMarks } from "./year-strip.ts";
 
 /** The year's page: a page of its own beside the build sheet, with nothing drawn to scale on it. */
@@ -18,6 +20,8 @@ export type YearSheet = Omit<Sheet, "scale" | "scaleText">;
 export interface YearSheetOptions {
   /** The day it is printed, as it should read; left out where it is not given. */
   readonly date?: string;
+  /** The garden's takeoff where it is known, perhaps with proven cut plans: the same first cost is then told. */
+  readonly whole?: Pick<Takeoff, "total">;
 }
 
 /**
@@ -28,7 +32,10 @@ export interface YearSheetOptions {
  * even the titles fit, rows are left out, and the page says how many and whether larger paper holds them.
  */
 export function yearSheet(garden: Garden, paper: PaperId, options: YearSheetOptions = {}): YearSheet {
-  const page = new YearPage(garden, paper, options.date ?? null);
+  const { date = null, whole } = options;
+  const tasks = yearRound(garden);
+  const ahead = yearsAhead(garden, garden.prices.horizon, whole);
+  const page = new YearPage({ garden, tasks, ahead }, paper, date);
   return page.whole() ?? page.shortened();
 }
 
@@ -45,15 +52,15 @@ const BESIDE_TASKS = 2;
 
 class YearPage {
   private readonly paper: Paper;
-  private readonly tasks: readonly Task[];
+  private readonly lanes: readonly Lane[];
 
   constructor(
-    private readonly garden: Garden,
+    private readonly facts: YearFacts,
     private readonly paperId: PaperId,
     private readonly date: string | null,
   ) {
     this.paper = PAPERS[paperId];
-    this.tasks = yearRound(garden);
+    this.lanes = lanesOf(facts.tasks);
   }
 
   /** With every task on it, told as fully as fits; null if not even their titles do. */
@@ -70,7 +77,7 @@ class YearPage {
   /** Cautions, then sums, stand in the ledger as well: where the page is full, so many of the last blocks make room. */
   private told(detail: YearDetail, without: number): YearSheet | null {
     for (const columns of this.columnCounts()) {
-      const blocks = yearBlocks(this.garden, this.tasks, detail, this.columnWidth(columns));
+      const blocks = this.blocksFor(detail, columns);
       const shown = blocks.slice(0, blocks.length - without);
       const marks = this.tried(shown, columns);
       if (marks) return this.sheet(marks, shown, moved(blocks.slice(shown.length)));
@@ -82,7 +89,7 @@ class YearPage {
   shortened(): YearSheet {
     const columns = this.columnCounts().at(-1)!;
     const width = this.columnWidth(columns);
-    const blocks = yearBlocks(this.garden, this.tasks, "titles", width);
+    const blocks = this.blocksFor("titles", columns);
     for (let most = MOST_ROWS; most >= 0; most--) {
       const kept = blocks
         .slice(0, -BESIDE_TASKS)
@@ -102,6 +109,10 @@ class YearPage {
     return this.sheet([], blocks, [this.largerWords()]);
   }
 
+  private blocksFor(detail: YearDetail, columns: number): Block[] {
+    return yearBlocks(this.facts, detail, this.columnWidth(columns));
+  }
+
   private largerWords(): string {
     const larger = this.larger();
     return larger
@@ -109,10 +120,11 @@ class YearPage {
       : "No single page holds all of it: the rest stands in the ledger, under Year round.";
   }
 
-  private larger(): PaperId | null {
+  /** The next larger paper, if that holds every task. */
+  private readonly larger = once((): PaperId | null => {
     const larger = LARGER[this.paperId];
-    return larger && new YearPage(this.garden, larger, this.date).whole() ? larger : null;
-  }
+    return larger && new YearPage(this.facts, larger, this.date).whole() ? larger : null;
+  });
 
   private columnCounts(): number[] {
     return [2, 3, 4, 5].filter((columns) => {
@@ -128,7 +140,7 @@ class YearPage {
   private tried(blocks: readonly Block[], count: number): Mark[] | null {
     const { margin } = this.paper;
     const width = this.columnWidth(count);
-    const top = margin + HEADER + stripHeight(lanesOf(this.tasks)) + UNDER_STRIP;
+    const top = margin + HEADER + stripHeight(this.lanes) + UNDER_STRIP;
     const bottom = this.paper.height - margin - this.footHeight();
     const columns = Array.from(
       { length: count },
@@ -143,7 +155,7 @@ class YearPage {
 
   private sheet(lists: readonly Mark[], blocks: readonly Block[], leftOut: readonly string[]): YearSheet {
     const { width, height, margin } = this.paper;
-    const lanes = lanesOf(this.tasks);
+    const { lanes } = this;
     return {
       paper: this.paperId,
       widthMm: width,
@@ -163,7 +175,7 @@ class YearPage {
   private headMarks(): Mark[] {
     const { margin, width } = this.paper;
     const right = width - margin;
-    const name = plainText(this.garden.name);
+    const name = plainText(this.facts.garden.name);
     const title = name === "" ? "Year round" : `${name}: year round`;
     const said = [...(this.date ? [this.date] : []), "sheet 1 of 1"].join(" · ");
     return [
@@ -177,7 +189,7 @@ class YearPage {
   }
 
   private footLines(): string[] {
-    const { site } = this.garden;
+    const { site } = this.facts.garden;
     const { last, first, by } = frostsOf(site);
     const days =
       by === "frosts"

@@ -1,0 +1,73 @@
+import { type Garden, MONTH_NAMES, nameOf, type Task } from "../../../src/index.ts";
+import { tasksIn } from "./month-tasks.ts";
+import { TaskEntry } from "./TaskEntry.tsx";
+
+interface Props {
+  readonly garden: Garden;
+  readonly tasks: readonly Task[];
+  readonly month: number;
+  readonly onMonth: (month: number) => void;
+}
+
+/** What a month asks: what begins in it first, then what goes on. */
+export function MonthTasks({ garden, tasks, month, onMonth }: Props) {
+  const entry = (task: Task) => (
+    <TaskEntry
+      key={task.id}
+      task={task}
+      where={whereWords(task, garden)}
+      firstYear={garden.upkeep.firstYear}
+    />
+  );
+  const before = (month + 11) % 12;
+  const after = (month + 1) % 12;
+  const { begins, goesOn } = tasksIn(tasks, month);
+  const name = MONTH_NAMES[month];
+  return (
+    <section aria-label={`Tasks of ${name}`}>
+      <div className="year-month">
+        <h3 aria-live="polite">
+          {name}: {begins.length === 0 ? "nothing new to do" : `${begins.length} to do`}
+        </h3>
+        <button
+          type="button"
+          className="button"
+          aria-label={`Back to ${MONTH_NAMES[before]}`}
+          onClick={() => onMonth(before)}
+        >
+          ←
+        </button>
+        <button
+          type="button"
+          className="button"
+          aria-label={`On to ${MONTH_NAMES[after]}`}
+          onClick={() => onMonth(after)}
+        >
+          →
+        </button>
+      </div>
+      <ul>{begins.map(entry)}</ul>
+      {goesOn.length > 0 ? (
+        <>
+          <div className="year-month">
+            <h3>Goes on</h3>
+          </div>
+          <ul>{goesOn.map(entry)}</ul>
+        </>
+      ) : null}
+    </section>
+  );
+}
+
+const MOST_NAMED = 2;
+
+/** The beds a task is for, in a word or two. */
+function whereWords({ bedIds }: Task, { items }: Garden): string {
+  const beds = items.filter((item) => item.kind === "bed");
+  if (beds.length > 1 && bedIds.length === beds.length) return "all beds";
+  if (bedIds.length > MOST_NAMED) return `${bedIds.length} beds`;
+  return beds
+    .filter(({ id }) => bedIds.includes(id))
+    .map(nameOf)
+    .join(", ");
+}

@@ -1,0 +1,65 @@
+import { useMemo, useState } from "react";
+import { frostsOf, type Garden, monthDayOf, yearDay, yearRound } from "../../../src/index.ts";
+import { useEditor } from "../../store/use-editor.ts";
+import { CardSection } from "../card/CardSection.tsx";
+import { writeMonthDay } from "../site/DateField.tsx";
+import { ToSite } from "../ToSite.tsx";
+import { WaterSection } from "../water/WaterSection.tsx";
+import { setWaterMonth, useWaterMonth } from "../water/water-month.ts";
+import { MonthTasks } from "./MonthTasks.tsx";
+import { TakeAlong } from "./TakeAlong.tsx";
+import { UpkeepFields } from "./UpkeepFields.tsx";
+import { YearStrip } from "./YearStrip.tsx";
+import { YearsAhead } from "./YearsAhead.tsx";
+import "./year.css";
+
+/** What the garden asks through the year: the year as a strip, the month looked at, what is chosen, and the years ahead. */
+export function YearRoundLeaf() {
+  // As committed: nobody plans the year while a bed is on the move.
+  const garden = useEditor((s) => s.garden);
+  const tasks = useMemo(() => yearRound(garden), [garden]);
+  const [now] = useState(() => new Date());
+  const month = useWaterMonth((s) => s.month);
+  if (tasks.length === 0) {
+    return (
+      <p className="leaf-text quiet">No bed yet: drag one out of the barrow, and its year stands here.</p>
+    );
+  }
+  return (
+    <div className="year">
+      <YearStrip tasks={tasks} month={month} today={dayOf(now)} onMonth={setWaterMonth} />
+      <DaysNote garden={garden} />
+      <MonthTasks garden={garden} tasks={tasks} month={month} onMonth={setWaterMonth} />
+      <WaterSection />
+      <CardSection title="Take it along" gist="page, calendar file" open>
+        <TakeAlong garden={garden} tasks={tasks} thisYear={now.getFullYear()} />
+      </CardSection>
+      <CardSection title="Choices" gist="top-up, cover crop, first year">
+        <UpkeepFields garden={garden} />
+      </CardSection>
+      <CardSection title="The years ahead" gist={`what ${garden.prices.horizon} years cost`} costly>
+        <YearsAhead garden={garden} />
+      </CardSection>
+    </div>
+  );
+}
+
+/** Today as a day of a year of 365; 29 February as the 28th. */
+function dayOf(date: Date): number {
+  const [month, day] = [date.getMonth() + 1, date.getDate()].map((part) => String(part).padStart(2, "0"));
+  return yearDay(`${month}-${day}`);
+}
+
+/** What the days hang on. */
+function DaysNote({ garden: { site } }: { readonly garden: Garden }) {
+  const { last, first, by } = useMemo(() => frostsOf(site), [site]);
+  const words = [last, first].map((day) => writeMonthDay(monthDayOf(day)));
+  return (
+    <p className="year-note">
+      {by === "frosts"
+        ? `Days by a last frost on ${words[0]} and a first on ${words[1]}; change them `
+        : `Frosts are not all typed: days by those usual for a ${site.winter} winter, ${words[0]} and ${words[1]}. Type your own `}
+      <ToSite />.
+    </p>
+  );
+}
