@@ -55,7 +55,7 @@ describe("the week's water", () => {
     expect(
       within(row("Beans")).getByText(`${formatWater(year.litresAWeek[JULY]!, "us")} a week`),
     ).toBeTruthy();
-    expect(row("Beans").textContent).toMatch(/in in a week, every .*; rain serves .* in of it/);
+    expect(row("Beans").textContent).toMatch(/in in a week, every .*, besides .* in of rain that serve\./);
     expect(row("Bare").textContent).toContain("Nothing grows in it.");
     // Both measures of the garden's sum.
     const [gallons, litres] = (["us", "metric"] as const).map((units) =>
@@ -169,7 +169,7 @@ describe("pipes drawn by hand", () => {
   it("are drawn on the plan when asked for", async () => {
     onTheBoard(wet, { drip: dripPlan(wet) });
     render(<WaterSection />);
-    await userEvent.click(screen.getByRole("button", { name: "Draw it yourself" }));
+    await userEvent.click(screen.getByRole("button", { name: "Draw the main yourself" }));
     expect(useEditor.getState().placing).toBe("main");
   });
 });

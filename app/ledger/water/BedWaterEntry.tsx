@@ -1,5 +1,6 @@
 import {
   type BedWaterYear,
+  capital,
   EFFICIENCY,
   formatWater,
   type ItemOf,
@@ -35,9 +36,9 @@ export function BedWaterEntry({ bed, year, month, whole, units }: Props) {
         >
           {nameOf(bed)}
         </button>
-        <span className="bed-hours">{say`${formatWater(litres, units)} a week`}</span>
+        <span className="water-figure">{say`${formatWater(litres, units)} a week`}</span>
       </h4>
-      <p className="bed-shade">{monthWords(year, month, units)}</p>
+      <p className="water-words">{monthWords(year, month, units)}</p>
       <WaterBars
         litresAWeek={year.litresAWeek}
         whole={whole}
@@ -60,7 +61,7 @@ function monthWords({ months, litresAWeek }: BedWaterYear, month: number, units:
   ];
   if (need === 0 || everyDays === null)
     return say`Rain is enough: ${served} of it serve the crops in a week.`;
-  return say`${given} in a week, ${everyWords(everyDays)}; rain serves ${served} of it.`;
+  return say`${given} in a week, ${everyWords(everyDays)}, besides ${served} of rain that serve.`;
 }
 
 function HowItCame({ bed, year, month, units }: Omit<Props, "whole">) {
@@ -84,7 +85,7 @@ function HowItCame({ bed, year, month, units }: Omit<Props, "whole">) {
       ) : null}
       <ul>
         {year.sources.map(({ text }) => (
-          <li key={text}>{text}</li>
+          <li key={text}>{capital(text)}</li>
         ))}
       </ul>
     </details>

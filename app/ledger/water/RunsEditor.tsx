@@ -6,6 +6,8 @@ type Run = readonly Point[];
 interface Props {
   /** What the runs are: "Main", "Line". */
   readonly what: string;
+  /** What the button that begins them says: "Draw the main yourself". */
+  readonly drawLabel: string;
   /** Those drawn by hand; null while the planner lays them. */
   readonly runs: readonly Run[] | null;
   /** Those the planner would lay, to begin with. */
@@ -16,12 +18,12 @@ interface Props {
 }
 
 /** Pipes drawn by hand: drawn on the plan, or typed point by point; and the way back to the planner's. */
-export function RunsEditor({ what, runs, proposed, onCommit, onDraw }: Props) {
+export function RunsEditor({ what, drawLabel, runs, proposed, onCommit, onDraw }: Props) {
   return (
     <div className="pipe-runs wide">
       <p>
         <button type="button" className="button small" onClick={onDraw}>
-          {runs === null ? say`Draw it yourself` : say`Draw another run`}
+          {runs === null ? drawLabel : say`Draw another run`}
         </button>{" "}
         {runs === null && proposed.length > 0 ? (
           <button

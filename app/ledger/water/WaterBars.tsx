@@ -9,8 +9,10 @@ interface Props {
   readonly name: string;
 }
 
-const HEIGHT = 28;
-const LETTER = 12;
+const HEIGHT = 30;
+const LETTER = 13;
+const COLUMN = 24;
+const GAP = 3;
 
 /** A bar a month; the one looked at is filled. */
 export function WaterBars({ litresAWeek, whole, month, units, name }: Props) {
@@ -21,19 +23,24 @@ export function WaterBars({ litresAWeek, whole, month, units, name }: Props) {
       ? say`${name}: most in ${told(MONTH_NAMES[peak]!)}, ${formatWater(most, units)} a week`
       : say`${name}: no water in any month`;
   return (
-    <svg className="water-bars" viewBox={`0 0 120 ${HEIGHT + LETTER}`} role="img" aria-label={text}>
+    <svg
+      className="water-bars"
+      viewBox={`0 0 ${12 * COLUMN} ${HEIGHT + LETTER}`}
+      role="img"
+      aria-label={text}
+    >
       {litresAWeek.map((litres, i) => {
         const height = whole > 0 ? (litres / whole) * HEIGHT : 0;
         return (
           <g key={MONTH_NAMES[i]} data-now={i === month}>
-            <rect x={i * 10 + 1.5} width={7} y={HEIGHT - height} height={height} />
-            <text x={i * 10 + 5} y={HEIGHT + LETTER - 2}>
+            <rect x={i * COLUMN + GAP} width={COLUMN - 2 * GAP} y={HEIGHT - height} height={height} />
+            <text x={(i + 0.5) * COLUMN} y={HEIGHT + LETTER - 2}>
               {told(MONTH_NAMES[i]!).slice(0, 1)}
             </text>
           </g>
         );
       })}
-      <line x1={0} x2={120} y1={HEIGHT} y2={HEIGHT} />
+      <line x1={0} x2={12 * COLUMN} y1={HEIGHT} y2={HEIGHT} />
     </svg>
   );
 }

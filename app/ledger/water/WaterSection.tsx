@@ -29,8 +29,9 @@ export function WaterSection() {
   const total = years.reduce((sum, { litresAWeek }) => sum + litresAWeek[month]!, 0);
   const whole = Math.max(...years.flatMap(({ litresAWeek }) => litresAWeek));
   return (
-    <div className="water">
+    <section className="water" aria-label={say`Water`}>
       <div className="water-head">
+        <h3>{say`Water`}</h3>
         <ChoiceField
           label={say`Month`}
           value={String(month)}
@@ -70,6 +71,7 @@ export function WaterSection() {
             />
             <RunsEditor
               what={say`Main`}
+              drawLabel={say`Draw the main yourself`}
               runs={garden.water.drawnMain}
               proposed={plan.main.runs}
               onCommit={(step, drawnMain) =>
@@ -85,7 +87,7 @@ export function WaterSection() {
           <p>{say`No bed is watered by drip. Choose it in a bed's card, under Water.`}</p>
         )}
       </section>
-    </div>
+    </section>
   );
 }
 

@@ -1,11 +1,11 @@
 import {
   type DripPlan,
   type DripZone,
-  figure,
   formatDistance,
   formatFlow,
   formatPressure,
   type Garden,
+  listed,
   nameOf,
   say,
   sayCount,
@@ -25,11 +25,15 @@ export function ZonesTable({ plan, garden, month }: Props) {
       .filter(({ id }) => ids.includes(id))
       .map(nameOf)
       .join(", ");
+  const crossed = plan.crossings.map(({ pathId }) => named([pathId]));
   return (
     <>
       <p>
         {say`${formatDistance(plan.main.length, units)} of main and ${formatDistance(lineLength(plan), units)} of drip line; counted and priced in the takeoff.`}
       </p>
+      {plan.crossings.length > 0 ? (
+        <p>{say`The main crosses ${listed(crossed)}: it lies under the surface there, or somebody trips on it.`}</p>
+      ) : null}
       {plan.troubles.length > 0 ? (
         <ul className="water-troubles">
           {plan.troubles.map(({ what, bedId, text }) => (
@@ -79,10 +83,13 @@ function runWords({ months, minutesAWeek }: DripZone, month: number): string {
   const runs = months?.[month];
   const minutes = minutesAWeek[month]!;
   if (minutes === 0) return say`off`;
-  if (!runs) return say`${figure(minutes)} min`;
+  if (!runs) return say`${wholeMinutes(minutes)} min`;
   return sayCount(
     runs.aWeek,
     { one: "{{minutes}} min, once", other: "{{minutes}} min, {{count}} times" },
-    { minutes: figure(runs.minutesEach) },
+    { minutes: wholeMinutes(runs.minutesEach) },
   );
 }
+
+/** As timers are set; they know no less than a minute. */
+const wholeMinutes = (minutes: number): number => Math.max(1, Math.round(minutes));

@@ -21,9 +21,12 @@ export const bothMeasures = (litres: number, units: Units): string =>
 /** What a month's need comes to in a week. */
 export const aWeek = (ofMonth: number, month: number): number => (ofMonth * 7) / MONTH_DAYS[month]!;
 
-/** How often, in whole days; a store that lasts less than a day and a half is watered daily. */
+const FOUR_WEEKS = 28;
+
+/** How often, in whole days; a store that lasts less than two days is watered daily. */
 export function everyWords(everyDays: number): string {
   const days = Math.max(1, Math.floor(everyDays));
+  if (days >= FOUR_WEEKS) return say`once a month`;
   return days === 1 ? say`every day` : sayCount(days, { one: "every day", other: "every {{count}} days" });
 }
 

@@ -15,11 +15,14 @@ type Bed = ItemOf<"bed">;
 
 /** The captions of a bed's crops; after the bed's own name, which they make room for. */
 export function paintCropCaptions(pen: Pen, bed: Bed): void {
-  if (bed.plantings.length === 0) return;
+  for (const label of captionLabels(pen, bed)) paintLabel(pen, label, INK.soil, true);
+}
+
+/** Where those captions stand, px of the plan. */
+export function captionLabels(pen: Pick<Pen, "view" | "units">, bed: Bed): readonly Label[] {
+  if (bed.plantings.length === 0) return [];
   const [x, y] = toScreen(pen.view, bed.at);
-  for (const label of captionsOf(pen, bed)) {
-    paintLabel(pen, { ...label, at: [label.at[0] + x, label.at[1] + y] }, INK.soil, true);
-  }
+  return captionsOf(pen, bed).map((label) => ({ ...label, at: [label.at[0] + x, label.at[1] + y] }));
 }
 
 interface Lettered {
@@ -39,7 +42,7 @@ const lettered = new WeakMap<readonly PlantedPatch[], Lettered>();
  * A bed's captions, px from the middle of its frame; remembered by what they are about, for to find room for words takes
  * longer than to draw them. Panning, and carrying the bed, leave them as they are.
  */
-function captionsOf({ view, units }: Pen, bed: Bed): readonly Label[] {
+function captionsOf({ view, units }: Pick<Pen, "view" | "units">, bed: Bed): readonly Label[] {
   const { site } = shownGarden(useEditor.getState());
   const all = plantsOf(bed, site);
   const shown = standingThen(all, dayShown());

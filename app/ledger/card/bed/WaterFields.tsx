@@ -137,6 +137,7 @@ function DripFacts({ bed, units }: Props) {
     <>
       <RunsEditor
         what={say`Line`}
+        drawLabel={say`Draw its lines yourself`}
         runs={watering.drip.drawn}
         proposed={drip.lines.map((line) => line.map((point) => unplaced(point, bed.at, bed.turn)))}
         onCommit={(step, drawn) =>
