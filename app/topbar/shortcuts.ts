@@ -1,4 +1,5 @@
 import { useEffect } from "react";
+import { useSingleKeys } from "../device/single-keys.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { fitPlan, zoomStep } from "./zoom.ts";
@@ -34,6 +35,7 @@ export function shortcutFor(event: KeyboardEvent): Doing | null {
     if (key === "y" && !event.metaKey) return redo;
     return null;
   }
+  if (!useSingleKeys.getState().on) return null;
   switch (key) {
     case "+":
     case "=":

@@ -1,6 +1,7 @@
 import { act, cleanup, render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { setSingleKeys } from "../../app/device/single-keys.ts";
 import { Dialogs } from "../../app/dialogs/Dialogs.tsx";
 import { closeDialog, useDialog } from "../../app/dialogs/open-dialog.ts";
 import { KeepingNotices } from "../../app/keeping/KeepingNotices.tsx";
@@ -100,6 +101,21 @@ function Page() {
 }
 
 describe("the page's keys", () => {
+  afterEach(() => setSingleKeys(true));
+
+  it("mean nothing alone where that is turned off, and undo all the same", async () => {
+    render(<Page />);
+    setSingleKeys(false);
+    move();
+    await userEvent.keyboard("?");
+    expect(useDialog.getState().open).toBeNull();
+    await userEvent.keyboard("{Control>}z{/Control}");
+    expect(itemNow(salads.id)).toBe(salads);
+    setSingleKeys(true);
+    await userEvent.keyboard("?");
+    expect(useDialog.getState().open).toBe("help");
+  });
+
   it("undo and redo by the platform's keys", async () => {
     render(<Page />);
     move();

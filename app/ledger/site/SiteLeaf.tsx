@@ -1,6 +1,7 @@
 import type { Op } from "../../../src/index.ts";
 import { ClimateSection } from "../../climate/ClimateSection.tsx";
 import { BoardField } from "../../device/BoardField.tsx";
+import { SingleKeysField } from "../../device/SingleKeysField.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { UnderlaySection } from "../../underlay/UnderlaySection.tsx";
 import { CardSection } from "../card/CardSection.tsx";
@@ -49,6 +50,7 @@ export function SiteLeaf() {
       <LimitsSection garden={garden} />
       <CardSection title="This device">
         <BoardField />
+        <SingleKeysField />
       </CardSection>
     </>
   );
