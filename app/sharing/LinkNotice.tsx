@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { dismissLinkNotice, useLinkNotice } from "./open-link.ts";
 
 /** Says what became of the link the page was opened with, until it has been read. */
@@ -11,9 +12,9 @@ export function LinkNotice() {
         type="button"
         className="button"
         onClick={dismissLinkNotice}
-        aria-label="Got it: dismiss this notice"
+        aria-label={say`Got it: dismiss this notice`}
       >
-        Got it
+        {say`Got it`}
       </button>
     </p>
   );

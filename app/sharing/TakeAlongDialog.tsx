@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from "react";
-import { type Garden, plainText, takeoff } from "../../src/index.ts";
+import { type Garden, language, plainText, say, takeoff } from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { offerFile } from "../keeping/file.ts";
 import { pageGardens } from "../keeping/page-gardens.ts";
@@ -13,8 +13,9 @@ import "./sharing.css";
 /** Ways out of the planner: a link, and files for other programs. */
 export function TakeAlongDialog() {
   const garden = useEditor((s) => s.garden);
+  const name = plainText(garden.name);
   return (
-    <Dialog title={`Take ${plainText(garden.name) || "the garden"} along`}>
+    <Dialog title={name ? say`Take ${name} along` : say`Take the garden along`}>
       <LinkSection garden={garden} />
       <FileSection garden={garden} />
     </Dialog>
@@ -39,35 +40,39 @@ function FileSection({ garden }: { readonly garden: Garden }) {
   const picture = async () => (await import("./plan-picture.ts")).pictureOf(garden);
 
   return (
-    <section aria-label="As a file">
-      <h3>As a file</h3>
+    <section aria-label={say`As a file`}>
+      <h3>{say`As a file`}</h3>
       {problem ? (
         <p className="field-problem" role="alert">
           {problem}
         </p>
       ) : null}
       <FileRow
-        label="Garden file"
-        note={`Everything${garden.underlay ? ", with the picture beneath the plan" : ""}, to open here again on this or another device.`}
+        label={say`Garden file`}
+        note={
+          garden.underlay
+            ? say`Everything, with the picture beneath the plan, to open here again on this or another device.`
+            : say`Everything, to open here again on this or another device.`
+        }
         onSave={() => void pageGardens().saveToFile()}
       />
       <FileRow
-        label="Drawing (DXF)"
-        note="The plan in millimetres, a layer for each kind of thing, for programs that draw."
+        label={say`Drawing (DXF)`}
+        note={say`The plan in millimetres, a layer for each kind of thing, for programs that draw.`}
         onSave={() => save("dxf", async () => (await import("./dxf.ts")).dxfOf(garden), "image/vnd.dxf")}
       />
       <FileRow
-        label="Picture (SVG)"
-        note="The plan true to scale, to print at any size or to work on in a drawing program."
+        label={say`Picture (SVG)`}
+        note={say`The plan true to scale, to print at any size or to work on in a drawing program.`}
         onSave={() => save("svg", async () => (await picture()).svg, "image/svg+xml")}
       />
       <FileRow
-        label="Picture (PNG)"
-        note="The plan in dots, for a letter, a post or a message."
+        label={say`Picture (PNG)`}
+        note={say`The plan in dots, for a letter, a post or a message.`}
         onSave={() => save("png", async () => pngOf(await picture(), resolution), "image/png")}
       >
         <select
-          aria-label="Dots to the inch"
+          aria-label={say`Dots to the inch`}
           className="file-choice"
           value={resolution}
           onChange={(event) => {
@@ -77,17 +82,17 @@ function FileSection({ garden }: { readonly garden: Garden }) {
         >
           {RESOLUTIONS.map((one) => (
             <option key={one} value={one}>
-              {one} dots to the inch
+              {say`${one} dots to the inch`}
             </option>
           ))}
         </select>
       </FileRow>
       <FileRow
-        label="Shopping list (CSV)"
-        note="The takeoff with its prices, for a spreadsheet."
+        label={say`Shopping list (CSV)`}
+        note={say`The takeoff with its prices, for a spreadsheet.`}
         onSave={() => saveCsv(takeoff(garden), garden)}
       />
-      <p className="quiet">For paper or PDF press Build sheet and print it.</p>
+      <p className="quiet">{say`For paper or PDF press Build sheet and print it.`}</p>
     </section>
   );
 }
@@ -108,8 +113,8 @@ const FileRow = ({ label, note, onSave, children }: FileRowProps) => (
     </div>
     <div className="button-row">
       {children}
-      <button type="button" className="button" aria-label={`Save as ${label}`} onClick={onSave}>
-        Save
+      <button type="button" className="button" aria-label={say`Save as ${label}`} onClick={onSave}>
+        {say`Save`}
       </button>
     </div>
   </div>
@@ -134,16 +139,17 @@ function LinkSection({ garden }: { readonly garden: Garden }) {
   };
 
   return (
-    <section aria-label="As a link">
-      <h3>As a link</h3>
+    <section aria-label={say`As a link`}>
+      <h3>{say`As a link`}</h3>
       <p>
-        The whole garden is in the link itself, names and prices too. Whoever opens it gets a copy; nothing is
-        sent anywhere until you send the link.
-        {garden.underlay ? " The picture beneath the plan is not in it; a garden file takes it along." : ""}
+        {say`The whole garden is in the link itself, names and prices too. Whoever opens it gets a copy; nothing is sent anywhere until you send the link.`}
+        {garden.underlay
+          ? ` ${say`The picture beneath the plan is not in it; a garden file takes it along.`}`
+          : ""}
       </p>
       <p className="dialog-actions">
         <button type="button" className="button main" onClick={make}>
-          Make a link
+          {say`Make a link`}
         </button>
       </p>
       {made && "problem" in made ? (
@@ -153,7 +159,7 @@ function LinkSection({ garden }: { readonly garden: Garden }) {
       ) : null}
       {made && "link" in made ? (
         <div className="field">
-          <label htmlFor="garden-link">{copied ? "Copied: the link" : "The link, to be copied"}</label>
+          <label htmlFor="garden-link">{copied ? say`Copied: the link` : say`The link, to be copied`}</label>
           <span className="field-box">
             <input
               id="garden-link"
@@ -164,7 +170,7 @@ function LinkSection({ garden }: { readonly garden: Garden }) {
             />
           </span>
           <p className="field-note" role="status">
-            {made.link.length.toLocaleString("en-US")} letters long.
+            {say`${made.link.length.toLocaleString(language())} letters long.`}
           </p>
         </div>
       ) : null}

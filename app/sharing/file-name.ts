@@ -1,3 +1,5 @@
+import { say } from "../../src/index.ts";
+
 /** Letters of a file's name, all endings apart: with four bytes each they stay below the 255 that file systems allow. */
 const LONGEST = 60;
 /** What Windows keeps for its devices, whatever the ending. Source: Microsoft, Naming Files, Paths, and Namespaces. */
@@ -13,6 +15,6 @@ export function fileNameOf(name: string, ending: string): string {
     .slice(0, LONGEST)
     .join("")
     .replace(/^-+|-+$/g, "");
-  const free = DEVICES.test(plain) ? `${plain}-garden` : plain;
-  return `${free || "garden"}.${ending}`;
+  const free = DEVICES.test(plain) ? `${plain}-${say`garden`}` : plain;
+  return `${free || say`garden`}.${ending}`;
 }

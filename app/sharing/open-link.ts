@@ -1,4 +1,5 @@
 import { create } from "zustand";
+import { say } from "../../src/index.ts";
 import { pageGardens } from "../keeping/page-gardens.ts";
 import { holdsGarden, ShareLinkError, textInLink } from "./share-link.ts";
 
@@ -31,11 +32,13 @@ export async function openLink(page: Page): Promise<void> {
 
 async function opened(hash: string): Promise<{ readonly text: string; readonly failed: boolean }> {
   try {
-    const file = new File([await textInLink(hash)], "The garden in the link", { type: "application/json" });
+    const file = new File([await textInLink(hash)], say`The garden in the link`, {
+      type: "application/json",
+    });
     const outcome = await pageGardens().openFromFile(file);
     return outcome.ok
       ? {
-          text: "This garden came with the link you opened. It is kept here as a garden of yours.",
+          text: say`This garden came with the link you opened. It is kept here as a garden of yours.`,
           failed: false,
         }
       : { text: outcome.reason, failed: true };

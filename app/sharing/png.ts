@@ -1,4 +1,4 @@
-import type { PlanPicture } from "../../src/index.ts";
+import { language, type PlanPicture, say } from "../../src/index.ts";
 import { pageLettering } from "./page-lettering.ts";
 import { withDensity } from "./png-density.ts";
 
@@ -27,13 +27,13 @@ export function checkedDots(size: Size, resolution: Resolution): readonly [numbe
   const [width, height] = dotsOf(size, resolution);
   if (width * height > MOST_DOTS) {
     throw new PictureError(
-      `At ${resolution} dots to the inch this plan would be ${count(width)} by ${count(height)} dots, more than every browser can draw. Choose fewer dots, or save it as SVG.`,
+      say`At ${resolution} dots to the inch this plan would be ${count(width)} by ${count(height)} dots, more than every browser can draw. Choose fewer dots, or save it as SVG.`,
     );
   }
   return [width, height];
 }
 
-const count = (dots: number): string => dots.toLocaleString("en-US");
+const count = (dots: number): string => dots.toLocaleString(language());
 
 /**
  * The picture in dots.
@@ -65,7 +65,10 @@ export async function pngOf(picture: PlanPicture, resolution: Resolution): Promi
 }
 
 const failed = (options?: ErrorOptions) =>
-  new PictureError("This browser could not draw the picture. Choose fewer dots, or save it as SVG.", options);
+  new PictureError(
+    say`This browser could not draw the picture. Choose fewer dots, or save it as SVG.`,
+    options,
+  );
 
 /** The same drawing sized in dots, for a browser draws it no finer than it is large, and with its letters in it. */
 function inDots(

@@ -1,4 +1,4 @@
-import { type Garden, writeGarden } from "../../src/index.ts";
+import { type Garden, language, say, writeGarden } from "../../src/index.ts";
 
 /**
  * A garden in a link: deflated (RFC 1951), in base64url (RFC 4648), after the `#`, which no browser sends anywhere.
@@ -31,7 +31,7 @@ export async function linkTo(garden: Garden, page: string): Promise<string> {
   const link = `${page}#${KEY}${base64url(packed)}`;
   if (link.length > LONGEST_LINK) {
     throw new ShareLinkError(
-      `This garden is too large for a link: it would be ${thousands(link.length)} letters long, and many programs cut links after ${thousands(LONGEST_LINK)}. Save it to a file and send that.`,
+      say`This garden is too large for a link: it would be ${thousands(link.length)} letters long, and many programs cut links after ${thousands(LONGEST_LINK)}. Save it to a file and send that.`,
     );
   }
   return link;
@@ -57,11 +57,11 @@ export async function textInLink(hash: string): Promise<string> {
 
 const broken = (options?: ErrorOptions) =>
   new ShareLinkError(
-    "The garden in this link cannot be read: the link was cut short or changed on its way.",
+    say`The garden in this link cannot be read: the link was cut short or changed on its way.`,
     options,
   );
 
-const thousands = (count: number): string => count.toLocaleString("en-US");
+const thousands = (count: number): string => count.toLocaleString(language());
 
 /** @throws RangeError once more than `most` bytes have come out */
 async function through(

@@ -1,5 +1,6 @@
 import { ownName } from "../garden/name-of.ts";
 import type { Grade } from "../rules/rule.ts";
+import { sayCount } from "../words/say.ts";
 import { sizeWords } from "./bed-words.ts";
 import { text } from "./flow.ts";
 import { LEAST_PT, lineHeight, shortened, textWidth } from "./lettering.ts";
@@ -39,9 +40,10 @@ export function pictureKey(
   return { marks, height: rows * step };
 }
 
-const WORDS: Readonly<Record<Exclude<Grade, "note">, string>> = {
-  must: "to fix",
-  should: "should be fixed",
+const WORDS: Readonly<Record<Exclude<Grade, "note">, (count: number) => string>> = {
+  must: (count) => sayCount(count, { one: "{{count}} to fix", other: "{{count}} to fix" }),
+  should: (count) =>
+    sayCount(count, { one: "{{count}} should be fixed", other: "{{count}} should be fixed" }),
 };
 
 /** What the signs of snags on the plan mean, and how many there are; ends at `right`. Nothing where there are none. */
@@ -51,7 +53,7 @@ export function gradeKey({ snags }: SheetFacts, right: number, y: number): Mark[
   for (const grade of ["should", "must"] as const) {
     const count = snags.filter((snag) => snag.grade === grade).length;
     if (count === 0) continue;
-    const words = `${count} ${WORDS[grade]}`;
+    const words = WORDS[grade](count);
     marks.push(text(words, end, y, { pt: 9, anchor: "end" }));
     const at = end - textWidth(words, 9) - SIGN / 2 - 1;
     marks.push({ draw: "grade", grade, at: [at, y - 1.1], size: SIGN });

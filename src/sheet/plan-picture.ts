@@ -3,6 +3,7 @@ import type { Garden } from "../garden/garden.ts";
 import { plainText } from "../garden/plain-text.ts";
 import { boundsOf } from "../geometry/ring.ts";
 import type { Box } from "../geometry/types.ts";
+import { say, sayCount } from "../words/say.ts";
 import { text } from "./flow.ts";
 import { shortened } from "./lettering.ts";
 import { boundsOfMarks } from "./marks-bounds.ts";
@@ -63,17 +64,17 @@ export function planPicture(garden: Garden, options: PlanPictureOptions = {}): P
   };
   const keyTop = MARGIN + HEAD + size[1] + GAP;
   const key = pictureKey(facts, { x: MARGIN, y: keyTop, width: inner });
-  const title = plainText(garden.name) || "Garden";
+  const title = plainText(garden.name) || say`Garden`;
   const marks = [...head(facts, scale, title, inner, options.date), ...planMarks(facts, place), ...key.marks];
   const [widthMm, heightMm] = [rounded(inner + 2 * MARGIN), rounded(keyTop + key.height + MARGIN)];
-  const origin = `The yard’s upper left bound (${minX}, ${minY} mm) lies at ${rounded(place.x)}, ${rounded(place.y)}.`;
+  const origin = say`The yard’s upper left bound (${minX}, ${minY} mm) lies at ${rounded(place.x)}, ${rounded(place.y)}.`;
   return {
     svg: svgDocument(
       marks,
       { width: widthMm, height: heightMm },
       {
-        title: `Plan of ${title}`,
-        description: `Drawn at ${scale.text}; one unit is 1 mm on paper and ${scale.ratio} mm on the ground. ${origin}`,
+        title: say`Plan of ${title}`,
+        description: say`Drawn at ${scale.text}; one unit is 1 mm on paper and ${scale.ratio} mm on the ground. ${origin}`,
       },
     ),
     widthMm,
@@ -84,8 +85,8 @@ export function planPicture(garden: Garden, options: PlanPictureOptions = {}): P
 }
 
 function head(facts: SheetFacts, scale: Scale, title: string, width: number, date?: string): Mark[] {
-  const said = [`Drawn at ${scale.text}`, ...(date ? [date] : [])].join(" · ");
-  const beds = facts.allBeds.length === 1 ? "1 bed" : `${facts.allBeds.length} beds`;
+  const said = [say`Drawn at ${scale.text}`, ...(date ? [date] : [])].join(" · ");
+  const beds = sayCount(facts.allBeds.length, { one: "{{count}} bed", other: "{{count}} beds" });
   const [left, right] = [MARGIN, MARGIN + width];
   return [
     text(shortened(title, width, TITLE_PT, "bold"), left, MARGIN + 4.6, { pt: TITLE_PT, weight: "bold" }),
