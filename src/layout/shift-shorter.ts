@@ -63,12 +63,13 @@ function lastSound(
   const { by, why } = other;
   const isQuick = (at: Point) => mayStand(at) && !fails(trial.at(at));
   const isLikely = (at: Point) => isQuick(at) && (why === "reach" || !trial.at(at).closesWay());
-  const isWhole = (at: Point) => isLikely(at) && !trial.at(at).standsBadly() && trial.at(at).wrong() === null;
-  if (why === "ways") return lastOf(isWhole, sound, by);
-  const likely = lastOf(isLikely, sound, by);
-  // To hold a shift to every rule takes longest: only one that would be better.
-  if (!isShorter(likely, best) || trial.at(likely).wrong() === null) return likely;
-  return lastOf(isWhole, sound, likely);
+  const isSoundOnGround = (at: Point) =>
+    isLikely(at) && !trial.at(at).standsBadly() && trial.at(at).wrongOnGround() === null;
+  const isWhole = (at: Point) => isSoundOnGround(at) && trial.at(at).wrongSun() === null;
+  // To hold a shift to every rule takes longest, to the sun above all: only one that would be better.
+  const held = (at: Point) => !isShorter(at, best) || isWhole(at);
+  const likely = lastOf(why === "ways" ? isSoundOnGround : isLikely, sound, by);
+  return held(likely) ? likely : lastOf(isWhole, sound, likely);
 }
 
 /** Whether one of the quick tests says already that a shift does not do. */

@@ -192,7 +192,7 @@ function firstSound(places: readonly Point[], trial: Trial, { failed, seen }: Re
     if (tried.losesReach()) failed.push({ by, why: "reach", snag: null });
     else if (tried.closesWay()) failed.push({ by, why: "closed", snag: null });
     else if (!tried.standsBadly()) {
-      const snag = tried.wrong();
+      const snag = tried.wrongOnGround() ?? tried.wrongSun();
       if (!snag) return by;
       failed.push({ by, why: "ways", snag });
     }

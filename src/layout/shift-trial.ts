@@ -45,8 +45,10 @@ export interface Tried {
   readonly closesWay: () => boolean;
   /** What is wrong with the widths of ways; null where nothing is. */
   readonly wrongWidths: () => Snag | null;
-  /** What is wrong at all. */
-  readonly wrong: () => Snag | null;
+  /** What is wrong but for the sun. */
+  readonly wrongOnGround: () => Snag | null;
+  /** What is wrong with the sun, which takes longest. */
+  readonly wrongSun: () => Snag | null;
   /** What is wrong with gaps, with what is stood in or near, and with reach: why it was turned down unseen. */
   readonly wrongPlace: () => Snag | null;
   readonly access: () => Access;
@@ -94,7 +96,6 @@ export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access)
           (WAY_RULES.has(snag.rule) ? isNarrowedFor(snag, ways, waysNow()) : isNew(snag, before)));
       const wrong = (rules: readonly Rule[], access?: Access) =>
         checkGarden(after(), access && { access }, rules, "look").find(isWrong) ?? null;
-      // Takes longest: asked of a shift that nothing else is wrong with.
       const wrongSun = () =>
         checkGarden(after(), { access: found() }, OF_SUN, "reading").find(
           (snag) => isToFix(snag) && isNew(snag, inShade()),
@@ -121,7 +122,8 @@ export function trialOf(garden: Garden, ids: ReadonlySet<ItemId>, known: Access)
           return true;
         }),
         wrongWidths,
-        wrong: () => wrongPlace() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()) ?? wrongSun(),
+        wrongOnGround: () => wrongPlace() ?? wrong(OF_WAYS, found()) ?? wrong(OF_ROUTES, found()),
+        wrongSun,
         wrongPlace: () => wrongPlace() ?? wrong([unreachableSoil], reachAlone(after())),
         access: found,
       };
