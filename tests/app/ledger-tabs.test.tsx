@@ -1,4 +1,4 @@
-import { act, cleanup, render, screen } from "@testing-library/react";
+import { act, cleanup, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { Ledger } from "../../app/ledger/Ledger.tsx";
@@ -18,7 +18,8 @@ describe("the ledger's leaves", () => {
     render(<Ledger />);
     await userEvent.click(tab("Year round"));
     expect(chosen()).toEqual(["Year round"]);
-    expect(screen.getByRole("tabpanel", { name: "Year round" }).textContent).toMatch(/Top the beds up/);
+    const panel = screen.getByRole("tabpanel", { name: "Year round" });
+    expect(await within(panel).findByText(/its year stands here/)).toBeTruthy();
   });
 
   it("are one stop for the Tab key, with arrows, Home and End between them", async () => {
@@ -39,7 +40,7 @@ describe("the ledger's leaves", () => {
   it("lead to where their dates are set", async () => {
     render(<Ledger />);
     await userEvent.click(tab("Year round"));
-    await userEvent.click(screen.getByRole("button", { name: "under Site" }));
+    await userEvent.click(await screen.findByRole("button", { name: "under Site" }));
     expect(useEditor.getState().leaf).toBe("site");
   });
 

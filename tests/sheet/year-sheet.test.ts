@@ -1,20 +1,10 @@
 import { describe, expect, it } from "vitest";
-import {
-  applyOps,
-  EXAMPLES,
-  emptyGarden,
-  freshId,
-  type Garden,
-  PAPERS,
-  type PaperId,
-  yearRound,
-  yearSheet,
-} from "../../src/index.ts";
+import { EXAMPLES, emptyGarden, PAPERS, yearRound, yearSheet } from "../../src/index.ts";
 import { LEAST_PT, textWidth } from "../../src/sheet/lettering.ts";
 import { HOSTILE_NAMES, hostileGarden } from "../helpers/hostile-names.ts";
 import { mixedGarden, RIVERSIDE } from "../upkeep/tasks.ts";
+import { crowded } from "./year-sheet-scenes.ts";
 
-const [northern] = EXAMPLES;
 const texts = ({ marks }: ReturnType<typeof yearSheet>) => marks.filter((mark) => mark.draw === "text");
 
 /** Every mark within the margins of the page, no type below 8 pt. */
@@ -42,30 +32,7 @@ function expectOnPage(sheet: ReturnType<typeof yearSheet>): void {
   expect(Math.min(...texts(sheet).map(({ pt }) => pt))).toBeGreaterThanOrEqual(LEAST_PT);
 }
 
-/** Beds with a dozen crops each: more tasks than any one page holds. */
-function crowded(count: number): Garden {
-  let garden = northern.garden;
-  const bed = garden.items.find((item) => item.kind === "bed")!;
-  const plantings = garden.items.flatMap((item) => (item.kind === "bed" ? item.plantings : []));
-  for (let i = 0; i < count; i++) {
-    const id = freshId(garden, "bed");
-    const day = (planting: number) =>
-      `${String(1 + ((i + planting) % 12)).padStart(2, "0")}-${String(1 + ((i * 3) % 28)).padStart(2, "0")}`;
-    garden = applyOps(garden, [
-      { op: "add", item: { ...bed, id } },
-      {
-        op: "set",
-        id,
-        changes: {
-          plantings: plantings.map((one, at) => ({ ...one, from: day(at), until: null, patch: null })),
-        },
-      },
-    ]);
-  }
-  return garden;
-}
-
-const CROWDED = crowded(2);
+const CROWDED = crowded(1);
 
 describe("the year's page", () => {
   it.each(
@@ -113,14 +80,20 @@ describe("the year's page", () => {
     expect(said).toContain("Not on this page");
   });
 
-  it("names the larger paper where that holds it all", () => {
-    const papers: PaperId[] = ["letter", "a4"];
-    for (const paper of papers) {
-      const sheet = yearSheet(CROWDED, paper);
-      expectOnPage(sheet);
-      if (sheet.larger)
-        expect(yearSheet(CROWDED, sheet.larger).marks.length).toBeGreaterThan(sheet.marks.length / 2);
-    }
+  it.each([
+    ["letter", "tabloid"],
+    ["a4", "a3"],
+  ] as const)("of a garden too full for %s names %s, on which every task has its place", (paper, larger) => {
+    const sheet = yearSheet(CROWDED, paper);
+    expectOnPage(sheet);
+    expect(sheet.leftOut.join(" ")).toContain("Year round");
+    expect(sheet.larger).toBe(larger);
+    const lines = yearSheet(CROWDED, larger).outline.flatMap((block) => block.lines);
+    for (const { title } of yearRound(CROWDED))
+      expect(
+        lines.some((line) => line.includes(title)),
+        title,
+      ).toBe(true);
   });
 
   it("of a garden without beds is an empty page with its name", () => {

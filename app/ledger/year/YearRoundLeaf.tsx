@@ -22,7 +22,10 @@ export function YearRoundLeaf() {
   const month = useWaterMonth((s) => s.month);
   if (tasks.length === 0) {
     return (
-      <p className="leaf-text quiet">No bed yet: drag one out of the barrow, and its year stands here.</p>
+      <>
+        <p className="leaf-text quiet">No bed yet: drag one out of the barrow, and its year stands here.</p>
+        <DaysNote garden={garden} />
+      </>
     );
   }
   return (
