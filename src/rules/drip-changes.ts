@@ -34,7 +34,13 @@ export function lighterLines(bed: Bed, units: Units): readonly (readonly DripCha
   const wider = EMITTERS_APART[units].filter((apart) => apart > emittersApart * SAME);
   const least = LEAST_EMITTER_LH[units];
   return [
-    drip.drawn ? [] : [changed(bed, say`Run its lines ${other}`, { run: other })],
+    drip.drawn
+      ? []
+      : [
+          changed(bed, other === "along" ? say`Run its lines along` : say`Run its lines across`, {
+            run: other,
+          }),
+        ],
     emitter.flowLh > least * SAME
       ? [changed(bed, say`Emitters of ${emitterWords(least, units)}`, { emitterLh: least })]
       : [],

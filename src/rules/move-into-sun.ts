@@ -63,10 +63,13 @@ function nearest(
     if (!sound || !sun || sun.hours < hours || (also && !also(sun))) continue;
     if (makesNoOther(sound.after)) {
       const by = subtract(sound.at, bed.at);
-      const what = named ? say`Move ${nameOf(bed)}` : "Move";
       const far = formatDistance(Math.hypot(...by), garden.units);
       const there = headingOf(by, garden.site.north);
-      return [{ label: say`${what} ${far} ${there}, to ${formatHours(sun.hours)} of sun`, ops: sound.ops }];
+      const hours = formatHours(sun.hours);
+      const label = named
+        ? say`Move ${nameOf(bed)} ${far} ${there}, to ${hours} of sun`
+        : say`Move ${far} ${there}, to ${hours} of sun`;
+      return [{ label, ops: sound.ops }];
     }
     checked++;
     if (checked === MOST_CHECKED) break;

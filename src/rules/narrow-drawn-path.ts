@@ -60,11 +60,15 @@ interface Asked {
 /** Whoever cannot pass at all is a must; a main way that only the barrow finds narrow is a should. */
 function askedOf({ use, width }: Path, gardener: Gardener, limits: Limits): Asked {
   const body = roomToStand(gardener, limits);
-  const purpose = gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? say`to kneel` : say`to walk`;
+  const purpose = gardener.wheelchair
+    ? say`for a wheelchair`
+    : gardener.kneeling
+      ? say`to kneel`
+      : say`to walk`;
   const forBody: Asked = { asked: body, grade: "must", purpose };
   if (use !== "main" || !gardener.barrow || limits.barrowWay <= body) return forBody;
   const asked = limits.barrowWay;
-  return { asked, grade: width < body - SAME_LENGTH ? "must" : "should", purpose: "for a barrow" };
+  return { asked, grade: width < body - SAME_LENGTH ? "must" : "should", purpose: say`for a barrow` };
 }
 
 function middleOf({ points, at, turn }: Path) {

@@ -58,7 +58,7 @@ type Known = Pick<Facts, "garden" | "access">;
 const remembered = new RememberedWays();
 
 const purpose = ({ gardener }: Garden): string =>
-  gardener.wheelchair ? "for a wheelchair" : gardener.kneeling ? say`to kneel` : say`to stand`;
+  gardener.wheelchair ? say`for a wheelchair` : gardener.kneeling ? say`to kneel` : say`to stand`;
 
 function waysOut(facts: Known, gap: Gap, bed: Bed, other: Item | undefined, asked: number): WayOut[] {
   const { garden } = facts;
@@ -90,9 +90,15 @@ const stillNarrow = (after: Garden, bed: Bed, other: Item | undefined): boolean 
   narrowGapsFrom(bed.id, after, wishesOf(after)).some(({ between }) => between[1] === (other?.id ?? "yard"));
 
 const shift = (garden: Garden, bed: Bed, by: Point, named: boolean): WayOut => ({
-  label: say`Shift ${named ? `${nameOf(bed)} ` : ""}${formatShort(Math.hypot(...by), garden.units)} ${headingOf(by, garden.site.north)}`,
+  label: shiftWords(garden, named ? bed : null, by),
   ops: [{ op: "move", id: bed.id, by }],
 });
+
+function shiftWords(garden: Garden, named: Bed | null, by: Point): string {
+  const far = formatShort(Math.hypot(...by), garden.units);
+  const there = headingOf(by, garden.site.north);
+  return named ? say`Shift ${nameOf(named)} ${far} ${there}` : say`Shift ${far} ${there}`;
+}
 
 const closeUp = (bed: Bed, by: Point, other: Item | undefined): WayOut | null =>
   other && other.kind !== "tree"
@@ -107,8 +113,9 @@ function narrow(garden: Garden, bed: Bed, towards: Point, short: number, named: 
   const square = across === "width" ? Math.abs(y) : Math.abs(x);
   const size = bed.shape[across] - short;
   if (square > SQUARE || size < bed.shape[across] * LEAST_LEFT) return null;
+  const to = formatShort(size, garden.units);
   return {
-    label: say`Narrow ${named ? `${nameOf(bed)} ` : ""}to ${formatShort(size, garden.units)}`,
+    label: named ? say`Narrow ${nameOf(bed)} to ${to}` : say`Narrow to ${to}`,
     ops: [
       {
         op: "set",

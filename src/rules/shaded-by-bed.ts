@@ -59,7 +59,7 @@ export const shadedByBed = defineRule({
                 ...moveIntoSun({ garden, access }, bed, {
                   hours: got.hours,
                   also: isClear,
-                  about: say`clear of ${taller.id}`,
+                  about: `clear-of-${taller.id}`,
                   named: true,
                 }),
               ];

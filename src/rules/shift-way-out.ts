@@ -24,7 +24,9 @@ export function shiftWayOut(garden: Garden, id: ItemId, wishes: Wishes = {}): Wa
   const by = shiftIntoPlace(garden, id, { most: FARTHEST, ...wishes });
   if (!by || Math.hypot(...by) < SAME_LENGTH) return [];
   const item = garden.items.find((candidate) => candidate.id === id);
-  const what = wishes.named && item ? say`Shift ${nameOf(item)}` : "Shift";
   const far = formatShort(Math.hypot(...by), garden.units);
-  return [{ label: `${what} ${far} ${headingOf(by, garden.site.north)}`, ops: [{ op: "move", id, by }] }];
+  const there = headingOf(by, garden.site.north);
+  const label =
+    wishes.named && item ? say`Shift ${nameOf(item)} ${far} ${there}` : say`Shift ${far} ${there}`;
+  return [{ label, ops: [{ op: "move", id, by }] }];
 }

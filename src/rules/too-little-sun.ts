@@ -51,7 +51,7 @@ export const tooLittleSun = defineRule({
             const wanted = sunWanted(bed, limits);
             return [
               ...withoutTrellis(garden, got, (after) => after.hours >= limit - SAME_HOURS),
-              ...moveIntoSun({ garden, access }, bed, { hours: wanted, about: say`sun wanted` }),
+              ...moveIntoSun({ garden, access }, bed, { hours: wanted, about: "sun-wanted" }),
             ];
           },
         },

@@ -4,6 +4,7 @@ import { published } from "../garden/source.ts";
 import { centroid } from "../geometry/ring.ts";
 import { timberById } from "../takeoff/timbers.ts";
 import { say, word } from "../words/say.ts";
+import { language } from "../words/speaker.ts";
 import { defineRule } from "./rule.ts";
 
 /** Offered instead: one that is sold everywhere and one that lasts. */
@@ -54,6 +55,6 @@ export const unsafeTimber = defineRule({
   },
 });
 
-/** Names of woods that begin with a proper name or letters alone keep their capital. */
+/** Names of woods that begin with letters alone keep their capital, as all German ones do. */
 const lowerFirst = (label: string): string =>
-  /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+  language() !== "de" && /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
