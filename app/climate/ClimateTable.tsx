@@ -27,7 +27,7 @@ export function ClimateTable({ draft, units, reference, onChange }: Props) {
               </th>
             ))}
             <th scope="col">
-              Evaporation
+              Reference evapotranspiration
               <small>{units === "us" ? "in a day" : "mm a day"}</small>
             </th>
           </tr>

@@ -164,7 +164,7 @@ describe("a tap", () => {
   });
 
   it("is measured by gauge and bucket, all three figures or none", async () => {
-    await type("Pressure with nothing running", "50");
+    await type("Pressure at rest", "50");
     await type("A bucket of", "5 gal");
     await press("Take it as measured");
     expect(screen.getByRole("alert").textContent).toBe("All three figures are needed.");

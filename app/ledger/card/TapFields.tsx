@@ -88,7 +88,7 @@ function MeasuredSupply({ supply, units, set }: SupplyProps & { readonly supply:
   return (
     <>
       <NumberField
-        label="Pressure with nothing running"
+        label="Pressure at rest"
         unit={unit}
         least={KPA.least / kPa}
         most={KPA.most / kPa}
@@ -136,12 +136,7 @@ function MeasureSupply({ units, set }: SupplyProps) {
   };
   return (
     <>
-      <Measured
-        label="Pressure with nothing running"
-        unit={PRESSURE[units].unit}
-        value={gauge}
-        onCommit={setGauge}
-      />
+      <Measured label="Pressure at rest" unit={PRESSURE[units].unit} value={gauge} onCommit={setGauge} />
       <Measured label="A bucket of" unit={BUCKET[units].unit} value={bucket} onCommit={setBucket} />
       <Measured label="is full, wide open, in" unit="s" value={seconds} onCommit={setSeconds} />
       <p className="wide">

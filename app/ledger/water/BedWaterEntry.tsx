@@ -61,7 +61,7 @@ function monthWords({ months, litresAWeek }: BedWaterYear, month: number, units:
   ];
   if (need === 0 || everyDays === null)
     return say`Rain is enough: ${served} of it serve the crops in a week.`;
-  return say`${given} in a week, ${everyWords(everyDays)}, besides ${served} of rain that serve.`;
+  return say`${given} in a week, ${everyWords(everyDays)}; rain adds ${served}.`;
 }
 
 function HowItCame({ bed, year, month, units }: Omit<Props, "whole">) {

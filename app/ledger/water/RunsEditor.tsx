@@ -8,6 +8,8 @@ interface Props {
   readonly what: string;
   /** What the button that begins them says: "Draw the main yourself". */
   readonly drawLabel: string;
+  /** How its points are measured. */
+  readonly frameWords: string;
   /** Those drawn by hand; null while the planner lays them. */
   readonly runs: readonly Run[] | null;
   /** Those the planner would lay, to begin with. */
@@ -18,7 +20,7 @@ interface Props {
 }
 
 /** Pipes drawn by hand: drawn on the plan, or typed point by point; and the way back to the planner's. */
-export function RunsEditor({ what, drawLabel, runs, proposed, onCommit, onDraw }: Props) {
+export function RunsEditor({ what, drawLabel, frameWords, runs, proposed, onCommit, onDraw }: Props) {
   return (
     <div className="pipe-runs wide">
       <p>
@@ -48,6 +50,7 @@ export function RunsEditor({ what, drawLabel, runs, proposed, onCommit, onDraw }
         <RunRows
           key={number}
           title={`${what} ${number}`}
+          frameWords={frameWords}
           run={run}
           onChange={(next) =>
             onCommit(say`Change a pipe`, next ? (runs ?? []).with(i, next) : (runs ?? []).toSpliced(i, 1))
@@ -63,12 +66,13 @@ const numbered = <T,>(list: readonly T[]) => list.map((one, i) => ({ one, i, num
 
 interface RowsProps {
   readonly title: string;
+  readonly frameWords: string;
   readonly run: Run;
   /** null takes the run out. */
   readonly onChange: (run: Run | null) => void;
 }
 
-function RunRows({ title, run, onChange }: RowsProps) {
+function RunRows({ title, frameWords, run, onChange }: RowsProps) {
   const setPoint = (i: number, point: Point) => onChange(run.with(i, point));
   const takeOut = (i: number) => onChange(run.length <= 2 ? null : run.toSpliced(i, 1));
   const addAfter = (i: number) => {
@@ -79,6 +83,7 @@ function RunRows({ title, run, onChange }: RowsProps) {
   return (
     <details>
       <summary>{say`${title}: ${run.length} points`}</summary>
+      <p className="quiet">{frameWords}</p>
       <ol>
         {numbered(run).map(({ one: [x, y], i, number }) => (
           <li key={number}>

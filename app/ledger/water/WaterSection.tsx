@@ -7,6 +7,7 @@ import { useEditor } from "../../store/use-editor.ts";
 import { CheckField } from "../fields/CheckField.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { BedWaterEntry } from "./BedWaterEntry.tsx";
+import { drawPipes } from "./draw-pipes.ts";
 import { RunsEditor } from "./RunsEditor.tsx";
 import { setWaterMonth, useWaterMonth } from "./water-month.ts";
 import { bothMeasures } from "./water-words.ts";
@@ -72,6 +73,7 @@ export function WaterSection() {
             <RunsEditor
               what={say`Main`}
               drawLabel={say`Draw the main yourself`}
+              frameWords={say`Across and down, as the rulers read.`}
               runs={garden.water.drawnMain}
               proposed={plan.main.runs}
               onCommit={(step, drawnMain) =>
@@ -79,7 +81,7 @@ export function WaterSection() {
                   .getState()
                   .commit(step, [{ op: "set-garden", changes: { water: { ...garden.water, drawnMain } } }])
               }
-              onDraw={() => useEditor.getState().pick("main")}
+              onDraw={() => drawPipes("main")}
             />
             <ZonesTable plan={plan} garden={garden} month={month} />
           </>

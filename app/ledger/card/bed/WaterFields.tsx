@@ -2,7 +2,6 @@ import {
   type BedDrip,
   type BedWatering,
   capital,
-  figure,
   formatDistance,
   formatFlow,
   INCH,
@@ -21,6 +20,7 @@ import { CheckField } from "../../fields/CheckField.tsx";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
 import { NumberField } from "../../fields/NumberField.tsx";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
+import { drawPipes } from "../../water/draw-pipes.ts";
 import { RunsEditor } from "../../water/RunsEditor.tsx";
 import { setItem } from "../set-item.ts";
 
@@ -138,6 +138,7 @@ function DripFacts({ bed, units }: Props) {
       <RunsEditor
         what={say`Line`}
         drawLabel={say`Draw its lines yourself`}
+        frameWords={say`Across and along, from the bed's middle.`}
         runs={watering.drip.drawn}
         proposed={drip.lines.map((line) => line.map((point) => unplaced(point, bed.at, bed.turn)))}
         onCommit={(step, drawn) =>
@@ -149,7 +150,7 @@ function DripFacts({ bed, units }: Props) {
             },
           ])
         }
-        onDraw={() => useEditor.getState().pick("drip-line")}
+        onDraw={() => drawPipes("drip-line")}
       />
       <p className="wide">{factWords(drip, units)}</p>
       <p className="wide quiet">{capital(drip.why)}.</p>
@@ -168,5 +169,5 @@ function factWords(drip: BedDrip, units: Units): string {
     one: "{{count}} emitter",
     other: "{{count}} emitters",
   });
-  return say`${lines}; ${emitters}, ${formatFlow(drip.flowLh, units)}; evenness ${figure(drip.uniformity * 100)} %.`;
+  return say`${lines}; ${emitters}, ${formatFlow(drip.flowLh, units)}; evenness ${Math.round(drip.uniformity * 100)} %.`;
 }
