@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useRef, useState } from "react";
+import { say, told } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { GOODS, goodWaiting } from "./goods.ts";
 import { ICONS } from "./icons.tsx";
@@ -30,7 +31,7 @@ export function Barrow() {
   return (
     <div className="barrow">
       <PlacingBar />
-      <div className="barrow-strip" role="toolbar" aria-label="Barrow" ref={strip} onKeyDown={goAlong}>
+      <div className="barrow-strip" role="toolbar" aria-label={say`Barrow`} ref={strip} onKeyDown={goAlong}>
         {GOODS.map((group) => (
           <div className="barrow-group" key={group[0]?.id}>
             {group.map(({ id, label, short }) => (
@@ -40,7 +41,7 @@ export function Barrow() {
                 className="barrow-good"
                 data-good={id}
                 tabIndex={id === current ? 0 : -1}
-                aria-label={label}
+                aria-label={told(label)}
                 aria-pressed={waiting === id}
                 onFocus={() => setCurrent(id)}
                 {...dragOut(id)}
@@ -48,7 +49,7 @@ export function Barrow() {
                 <svg viewBox="0 0 36 28" width="36" height="28" aria-hidden="true">
                   {ICONS[id]}
                 </svg>
-                <span>{short}</span>
+                <span>{told(short)}</span>
               </button>
             ))}
           </div>

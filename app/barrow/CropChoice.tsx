@@ -1,6 +1,6 @@
 import { useId } from "react";
 import { flushSync } from "react-dom";
-import { type CropId, isCropId } from "../../src/index.ts";
+import { type CropId, isCropId, say } from "../../src/index.ts";
 import { dropPlacing } from "../plan/hands/placing.ts";
 import { placingCrop, putShare, USUAL_CROP } from "../plan/hands/planting.ts";
 import { DESK } from "../plan/hands/use-hands.ts";
@@ -15,16 +15,16 @@ export function CropChoice({ crop }: { readonly crop: CropId }) {
   };
   return (
     <div className="placing-bar">
-      <label htmlFor={id}>Crop</label>
+      <label htmlFor={id}>{say`Crop`}</label>
       <select id={id} value={crop} data-crop-choice onChange={(event) => choose(event.target.value)}>
         <CropOptions />
       </select>
-      <p>Drag its place in a bed, or tap two corners of it.</p>
+      <p>{say`Drag its place in a bed, or tap two corners of it.`}</p>
       <button type="button" className="button" onClick={() => putShare(DESK, crop)}>
-        Even share of the bed chosen
+        {say`Even share of the bed chosen`}
       </button>
       <button type="button" className="button" onClick={() => dropPlacing(DESK)}>
-        Drop it
+        {say`Drop it`}
       </button>
     </div>
   );

@@ -1,3 +1,4 @@
+import { say, told, word } from "../../src/index.ts";
 import { endDrawing, isDrawn, takePointBack } from "../plan/hands/drawing.ts";
 import { useMarks } from "../plan/hands/marks.ts";
 import { dropPlacing } from "../plan/hands/placing.ts";
@@ -9,8 +10,8 @@ import { goodWaiting } from "./goods.ts";
 
 /** Drawn from the ledger, and no goods of the barrow. */
 const PIPES: Readonly<Record<string, string>> = {
-  main: "Main of the drip lines",
-  "drip-line": "Drip line",
+  main: word("Main of the drip lines"),
+  "drip-line": word("Drip line"),
 };
 
 /** While something waits to be placed or is drawn: what to do next, and the ways to end it without a key. */
@@ -25,26 +26,26 @@ export function PlacingBar() {
   return (
     <div className="placing-bar">
       <p>
-        <b>{label}</b>: {drawn ? drawWords(points) : "tap the plan where it is to stand."}
+        <b>{told(label)}</b>: {drawn ? drawWords(points) : say`tap the plan where it is to stand.`}
       </p>
       {drawn && points > 0 && (
         <>
           <button type="button" className="button" onClick={() => takePointBack(DESK, drawn)}>
-            Point back
+            {say`Point back`}
           </button>
           <button type="button" className="button" onClick={() => endDrawing(DESK, drawn)}>
-            Done
+            {say`Done`}
           </button>
         </>
       )}
       <button type="button" className="button" onClick={() => dropPlacing(DESK)}>
-        Drop it
+        {say`Drop it`}
       </button>
     </div>
   );
 }
 
 function drawWords(points: number): string {
-  if (points === 0) return "tap the plan where it begins.";
-  return "tap each further point; tap the last one again to end.";
+  if (points === 0) return say`tap the plan where it begins.`;
+  return say`tap each further point; tap the last one again to end.`;
 }

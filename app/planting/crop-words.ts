@@ -1,19 +1,20 @@
 import {
   type CropId,
+  capital,
   cropById,
   cropWord,
   formatShort,
+  listed,
   type PlantedPatch,
   type Planting,
   SAME_LENGTH,
+  say,
+  sayCount,
   type Units,
 } from "../../src/index.ts";
 
 /** What a crop is called where it stands alone: "Leaf lettuce". */
-export function cropTitle(id: CropId): string {
-  const word = cropWordOf(id);
-  return word.charAt(0).toUpperCase() + word.slice(1);
-}
+export const cropTitle = (id: CropId): string => capital(cropWordOf(id));
 
 /** The same inside a sentence. */
 export function cropWordOf(id: CropId): string {
@@ -23,19 +24,17 @@ export function cropWordOf(id: CropId): string {
 
 /** "tomato", "tomato and basil", "3 crops". */
 export function cropsInShort(crops: readonly CropId[]): string {
-  const [first, second, ...more] = crops.map(cropWordOf);
-  if (first === undefined) return "";
-  if (second === undefined) return first;
-  return more.length === 0 ? `${first} and ${second}` : `${crops.length} crops`;
+  if (crops.length <= 2) return listed(crops.map(cropWordOf));
+  return sayCount(crops.length, { one: "{{count}} crop", other: "{{count}} crops" });
 }
 
 /** "18 in" where plants stand equally far apart both ways, else "3 × 12 in": in the row, then between rows. */
 export function spacingWords({ apart, rowsApart, standing }: PlantedPatch, units: Units): string {
   if (standing.planting.set === "block" || isSame(apart, rowsApart)) return formatShort(apart, units);
   const [inRow, between] = [formatShort(apart, units), formatShort(rowsApart, units)];
-  const unit = units === "us" ? " in" : " cm";
+  const unit = inRow.slice(inRow.lastIndexOf(" "));
   // One unit said once.
-  const plain = inRow.endsWith(unit) && between.endsWith(unit) ? inRow.slice(0, -unit.length) : inRow;
+  const plain = between.endsWith(unit) ? inRow.slice(0, -unit.length) : inRow;
   return `${plain} × ${between}`;
 }
 
@@ -44,16 +43,29 @@ const isSame = (a: number, b: number): boolean => Math.abs(a - b) < SAME_LENGTH;
 /** "18 plants in 2 rows, 18 in apart", "40 plants, 4 in apart every way", "no room for a plant". */
 export function countWords(patch: PlantedPatch, units: Units): string {
   const { count, apart, rowsApart, standing, notPlaced } = patch;
-  if (count === 0) return "no room for a plant";
-  const plants = `${count} ${count === 1 ? "plant" : "plants"}`;
-  const lost = notPlaced > 0 ? `; ${notPlaced} more would not fit` : "";
+  if (count === 0) return say`no room for a plant`;
+  const plants = sayCount(count, { one: "{{count}} plant", other: "{{count}} plants" });
   const distance = formatShort(apart, units);
-  if (standing.planting.set === "block") return `${plants}, ${distance} apart every way${lost}`;
+  if (standing.planting.set === "block")
+    return withLost(say`${plants}, ${distance} apart every way`, notPlaced);
   const rows = rowCount(patch);
-  const between = isSame(apart, rowsApart) || rows < 2 ? "" : `, rows ${formatShort(rowsApart, units)} apart`;
-  const inRows = rows === 0 ? "" : ` in ${rows} ${rows === 1 ? "row" : "rows"}`;
-  return `${plants}${inRows}, ${distance} apart${between}${lost}`;
+  const inRows = rows === 0 ? plants : withRows(plants, rows);
+  if (isSame(apart, rowsApart) || rows < 2) return withLost(say`${inRows}, ${distance} apart`, notPlaced);
+  const between = formatShort(rowsApart, units);
+  return withLost(say`${inRows}, ${distance} apart, rows ${between} apart`, notPlaced);
 }
+
+const withRows = (plants: string, rows: number): string =>
+  sayCount(rows, { one: "{{plants}} in {{count}} row", other: "{{plants}} in {{count}} rows" }, { plants });
+
+const withLost = (words: string, notPlaced: number): string =>
+  notPlaced === 0
+    ? words
+    : sayCount(
+        notPlaced,
+        { one: "{{words}}; {{count}} more would not fit", other: "{{words}}; {{count}} more would not fit" },
+        { words },
+      );
 
 /** Rows of a patch; a row that the soil's outline parts is one row. */
 export function rowCount({ rows }: Pick<PlantedPatch, "rows">): number {
@@ -64,4 +76,4 @@ export function rowCount({ rows }: Pick<PlantedPatch, "rows">): number {
 
 /** What a step of history calls a planting: "tomato in Salads". */
 export const plantingIn = ({ crop }: Pick<Planting, "crop">, bed: string): string =>
-  `${cropWordOf(crop)} in ${bed}`;
+  say`${cropWordOf(crop)} in ${bed}`;

@@ -1,4 +1,4 @@
-import type { Standing } from "../../src/index.ts";
+import { type Standing, say } from "../../src/index.ts";
 import { shortDay, YEAR_DAYS } from "../moment/year-days.ts";
 import { DAYS } from "./standing-on.ts";
 
@@ -8,7 +8,8 @@ export const yearDayWords = (day: number): string =>
 
 /** "28 May to 14 Oct, picked from 27 Jul", "all year, picked from 5 Apr". */
 export function standingWords({ from, days, pickFrom }: Standing): string {
-  const picked = `picked from ${yearDayWords(pickFrom)}`;
-  if (days >= DAYS) return `all year, ${picked}`;
-  return `${yearDayWords(from)} to ${yearDayWords(from + days - 1)}, ${picked}`;
+  const picked = say`picked from ${yearDayWords(pickFrom)}`;
+  if (days >= DAYS) return say`all year, ${picked}`;
+  const until = yearDayWords(from + days - 1);
+  return say`${yearDayWords(from)} to ${until}, ${picked}`;
 }
