@@ -22,14 +22,11 @@ test("frosts typed under Site set the days of the year, and the calendar goes in
 
   await planner.turnTo("Site");
   const leaf = page.getByRole("tabpanel");
-  const place = leaf
-    .locator("summary")
-    .filter({ hasText: /^Place/ })
-    .first();
-  if (!(await leaf.getByLabel(/^Last frost/).isVisible())) await place.click();
-  await leaf.getByLabel(/^Last frost/).fill("12 May");
+  const last = leaf.getByLabel("Mean last frost of spring");
+  if (!(await last.isVisible())) await leaf.locator("summary").filter({ hasText: "Place" }).first().click();
+  await last.fill("12 May");
   await page.keyboard.press("Enter");
-  await leaf.getByLabel(/^First frost/).fill("1 Oct");
+  await leaf.getByLabel("Mean first frost of autumn").fill("1 Oct");
   await page.keyboard.press("Enter");
 
   await planner.turnTo("Year round");
