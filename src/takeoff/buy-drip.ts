@@ -6,6 +6,7 @@ import { dripBeds } from "../irrigation/drip-plan.ts";
 import type { BedDrip, DripPlan, FittingKey } from "../irrigation/types.ts";
 import { formatDistance, formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
+import { say, sayCount } from "../words/say.ts";
 import { cheapestBoxes } from "./buy-fixings.ts";
 import { counted } from "./counted.ts";
 import { dripLineRolls, fittingGood, type Roll, standsAtTap, tubingRolls } from "./drip-goods.ts";
@@ -85,7 +86,7 @@ const lineBills = ({ beds, units, prices }: Laying): Bill[] =>
       const emitters = total(group, (bed) => bed.emitters.length);
       const lines = total(group, (bed) => bed.lines.length);
       return inRolls(dripLineRolls(emittersApart, emitterLh, units), length, prices, {
-        how: `${counted(lines, "line")} in ${counted(group.length, "bed")}, ${counted(emitters, "emitter")} ${formatShort(emittersApart, units)} apart: ${withWaste(length, units)}`,
+        how: say`${counted(lines, "line")} in ${counted(group.length, "bed")}, ${counted(emitters, "emitter")} ${formatShort(emittersApart, units)} apart: ${withWaste(length, units)}`,
         shares: sharesOf(
           group,
           ({ bedId }) => bedId,
@@ -96,7 +97,7 @@ const lineBills = ({ beds, units, prices }: Laying): Bill[] =>
   );
 
 const withWaste = (length: number, units: Units): string =>
-  `${formatDistance(length, units)} and ${Math.round(100 * WASTE)} % over`;
+  say`${formatDistance(length, units)} and ${Math.round(100 * WASTE)} % over`;
 
 function inRolls(
   packs: readonly Roll[],
@@ -130,9 +131,11 @@ function tubingBills({ beds, withMain, plan, units, prices }: Laying): Bill[] {
     const ofBeds = size === "half" ? inBeds : 0;
     if (ofMain + ofBeds <= 0) return [];
     const parts = [
-      ...(ofMain > 0 ? [`main from the tap ${formatDistance(ofMain, units)}`] : []),
+      ...(ofMain > 0 ? [say`main from the tap ${formatDistance(ofMain, units)}`] : []),
       ...(ofBeds > 0
-        ? [`up to ${counted(beds.length, "bed")} and in front of the lines ${formatDistance(ofBeds, units)}`]
+        ? [
+            say`up to ${counted(beds.length, "bed")} and in front of the lines ${formatDistance(ofBeds, units)}`,
+          ]
         : []),
     ];
     const shares = added(
@@ -200,6 +203,9 @@ function fittingBills({ beds, withMain, plan, units }: Laying): Bill[] {
   });
 }
 
+const inSoMany = (pieces: number, beds: number): string =>
+  sayCount(beds, { one: "{{pieces}} in {{count}} bed", other: "{{pieces}} in {{count}} beds" }, { pieces });
+
 function howMany(group: readonly Counted[]): string {
   const main = total(
     group.filter(({ bedId }) => bedId === null),
@@ -207,9 +213,9 @@ function howMany(group: readonly Counted[]): string {
   );
   const beds = group.filter(({ bedId }) => bedId !== null);
   const inBeds = total(beds, ({ count }) => count);
-  if (standsAtTap(group[0]!.key)) return `${main} at the tap`;
+  if (standsAtTap(group[0]!.key)) return say`${main} at the tap`;
   return [
-    ...(main > 0 ? [`${main} along the main`] : []),
-    ...(inBeds > 0 ? [`${inBeds} in ${counted(beds.length, "bed")}`] : []),
+    ...(main > 0 ? [say`${main} along the main`] : []),
+    ...(inBeds > 0 ? [inSoMany(inBeds, beds.length)] : []),
   ].join(", ");
 }

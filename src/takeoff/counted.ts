@@ -11,9 +11,12 @@ const THINGS: Readonly<Record<string, CountedText>> = {
   board: countedWord({ one: "{{count}} board", other: "{{count}} boards" }),
   box: countedWord({ one: "{{count}} box", other: "{{count}} boxes" }),
   brick: countedWord({ one: "{{count}} brick", other: "{{count}} bricks" }),
+  cap: countedWord({ one: "{{count}} cap", other: "{{count}} caps" }),
   corner: countedWord({ one: "{{count}} corner", other: "{{count}} corners" }),
   course: countedWord({ one: "{{count}} course", other: "{{count}} courses" }),
+  elbow: countedWord({ one: "{{count}} elbow", other: "{{count}} elbows" }),
   emitter: countedWord({ one: "{{count}} emitter", other: "{{count}} emitters" }),
+  filter: countedWord({ one: "{{count}} filter", other: "{{count}} filters" }),
   line: countedWord({ one: "{{count}} line", other: "{{count}} lines" }),
   load: countedWord({ one: "{{count}} load", other: "{{count}} loads" }),
   panel: countedWord({ one: "{{count}} panel", other: "{{count}} panels" }),
@@ -26,7 +29,10 @@ const THINGS: Readonly<Record<string, CountedText>> = {
   stake: countedWord({ one: "{{count}} stake", other: "{{count}} stakes" }),
   staple: countedWord({ one: "{{count}} staple", other: "{{count}} staples" }),
   strip: countedWord({ one: "{{count}} strip", other: "{{count}} strips" }),
+  tee: countedWord({ one: "{{count}} tee", other: "{{count}} tees" }),
   tie: countedWord({ one: "{{count}} tie", other: "{{count}} ties" }),
+  timer: countedWord({ one: "{{count}} timer", other: "{{count}} timers" }),
+  valve: countedWord({ one: "{{count}} valve", other: "{{count}} valves" }),
 };
 
 /** So many of something: "1 bed", "2 boxes". Of what is not in the table English makes the plural. */

@@ -1,5 +1,6 @@
 import type { Garden } from "../garden/garden.ts";
 import { plainText } from "../garden/plain-text.ts";
+import { listed } from "../words/phrases.ts";
 import { say } from "../words/say.ts";
 import type { Takeoff } from "./types.ts";
 
@@ -11,27 +12,27 @@ export function takeoffCsv({ lines, total, currency, fillShare }: Takeoff, garde
   const { supplier, asOf } = garden.prices;
   const rows: (string | number)[][] = [
     [
-      "Stage",
-      "Part",
-      "Item",
-      "Quantity",
-      "Unit",
+      say`Stage`,
+      say`Part`,
+      say`Item`,
+      say`Quantity`,
+      say`Unit`,
       say`Price ${currency}`,
       say`Price is`,
-      "Supplier",
+      say`Supplier`,
       say`Prices of`,
       say`Cost ${currency}`,
-      "How",
-      "Source",
+      say`How`,
+      say`Source`,
     ],
     ...lines.map((line) => [
-      line.stages.join(" and "),
+      listed(line.stages.map(String)),
       line.part,
       line.what,
       line.quantity,
       line.unit,
       line.price,
-      line.ownPrice ? "own" : "example",
+      line.ownPrice ? say`own` : say`example`,
       line.ownPrice ? supplier : "",
       line.ownPrice ? (asOf ?? "") : "",
       line.cost,

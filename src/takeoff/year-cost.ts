@@ -2,12 +2,13 @@ import type { Garden } from "../garden/garden.ts";
 import type { Source } from "../garden/source.ts";
 import { formatArea, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, sayCount } from "../words/say.ts";
 import { asNew } from "./as-new.ts";
 import { bedQuantities } from "./bed-quantities.ts";
 import { costOfLoose } from "./buy-loose.ts";
 import { isTapDevice } from "./drip-goods.ts";
 import { litresOver } from "./fill-volumes.ts";
-import { lifeOf, lifeOfTimber, renewals } from "./lives.ts";
+import { type Life, lifeOf, lifeOfTimber, renewals } from "./lives.ts";
 import { looseUses, type Use } from "./loose-uses.ts";
 import { priceOf } from "./price-table.ts";
 import { groupedBy, type Purchase, total } from "./purchase.ts";
@@ -110,28 +111,26 @@ function lastingOf({
 }: Purchase): { readonly id: string; readonly what: string } | "fixings" | null {
   const [kind = "", , timber] = good.key.split(":");
   if (kind === "board" && timber)
-    return { id: `${TIMBER}${timber}`, what: `Walls of ${timberById(timber)?.label ?? timber}` };
+    return { id: `${TIMBER}${timber}`, what: say`Walls of ${timberById(timber)?.label ?? timber}` };
   if (part === "fixings" || (part === "posts" && kind === "stake")) return "fixings";
-  if (kind === "metal" || kind === "metal-corner") return { id: "metal", what: "Metal walls" };
-  if (kind === "block") return { id: "masonry", what: "Block walls" };
-  if (kind === "fabric-bed") return { id: "fabric-bed", what: "Fabric beds" };
-  if (kind.startsWith("mesh") || kind === "staples") return { id: "mesh", what: "Mesh and its staples" };
-  if (kind === "liner-fabric" || kind === "liner-sheet") return { id: kind, what: "Liner" };
-  if (kind === "paving") return { id: kind, what: "Paving" };
-  if (kind === "drip-line") return { id: kind, what: "Drip lines" };
+  if (kind === "metal" || kind === "metal-corner") return { id: "metal", what: say`Metal walls` };
+  if (kind === "block") return { id: "masonry", what: say`Block walls` };
+  if (kind === "fabric-bed") return { id: "fabric-bed", what: say`Fabric beds` };
+  if (kind.startsWith("mesh") || kind === "staples") return { id: "mesh", what: say`Mesh and its staples` };
+  if (kind === "liner-fabric" || kind === "liner-sheet") return { id: kind, what: say`Liner` };
+  if (kind === "paving") return { id: kind, what: say`Paving` };
+  if (kind === "drip-line") return { id: kind, what: say`Drip lines` };
   if (part === "water")
     return isTapDevice(kind)
-      ? { id: "tap-devices", what: "Timer and devices at the tap" }
-      : { id: "tubing", what: "Main, tubing and fittings" };
-  if (kind.startsWith("edging-")) return { id: kind, what: "Edging of paths" };
+      ? { id: "tap-devices", what: say`Timer and devices at the tap` }
+      : { id: "tubing", what: say`Main, tubing and fittings` };
+  if (kind.startsWith("edging-")) return { id: kind, what: say`Edging of paths` };
   return null;
 }
 
 function renewalOf(id: string, what: string, cost: number, now: number, horizon: number): Renewal {
   const { years, source } = id.startsWith(TIMBER) ? lifeOfTimber(id.slice(TIMBER.length)) : lifeOf(id);
   const times = renewals(years, horizon);
-  const [shortest, longest] = years;
-  const lasts = shortest === longest ? `${shortest}` : `${shortest} to ${longest}`;
   return {
     id,
     what,
@@ -139,10 +138,20 @@ function renewalOf(id: string, what: string, cost: number, now: number, horizon:
     life: years,
     times,
     perYear: cents((now + cost * times) / horizon),
-    how: `lasts ${lasts} ${longest === 1 ? "year" : "years"}; within ${horizon} years bought again ${times === 1 ? "once" : `${times} times`}, each time the middle of its life is over`,
+    how: `${lasting(years)}; ${boughtAgain(times, horizon)}`,
     source,
   };
 }
+
+const lasting = ([shortest, longest]: Life["years"]): string =>
+  shortest === longest
+    ? sayCount(longest, { one: "lasts {{count}} year", other: "lasts {{count}} years" })
+    : say`lasts ${shortest} to ${longest} years`;
+
+const boughtAgain = (times: number, horizon: number): string =>
+  times === 1
+    ? say`within ${horizon} years bought again once, each time the middle of its life is over`
+    : say`within ${horizon} years bought again ${times} times, each time the middle of its life is over`;
 
 /** Mulches and surfacings, each material for itself, bags or loads as they come cheapest. */
 function looseRenewals(garden: Garden): Renewal[] {
@@ -158,7 +167,7 @@ function looseRenewals(garden: Garden): Renewal[] {
     const cost = costOfLoose([{ material, litres }], garden.prices, settings);
     const row = renewalOf(material, "", cost.money, cost.money, garden.prices.horizon);
     const id = `${part} ${material}`;
-    const what = `${cost.label} ${part === "mulch" ? "mulch" : "on paths"}`;
+    const what = part === "mulch" ? say`${cost.label} mulch` : say`${cost.label} on paths`;
     return { ...row, id, what, how: `${formatVolume(litres, garden.units)}; ${row.how}` };
   });
 }
@@ -174,19 +183,27 @@ function topUp(garden: Garden): Renewal[] {
   const { money } = costOfLoose([{ material: "compost", litres }], garden.prices, settings);
   const aYear = money * upkeep.topUpsAYear;
   const times = horizon - 1;
-  const often = upkeep.topUpsAYear === 2 ? "twice each year" : "each year";
+  const each = [formatShort(depth, units), formatArea(area, units), formatVolume(litres, units)] as const;
   return [
     {
       id: TOP_UP,
-      what: "Compost to top up",
+      what: say`Compost to top up`,
       cost: cents(aYear),
       life: [1, 1],
       times,
       perYear: cents((aYear * times) / horizon),
-      how: `${formatShort(depth, units)} on ${formatArea(area, units)} of soil, ${formatVolume(litres, units)}, ${often} after the first`,
+      how: toppedUp(each, upkeep.topUpsAYear),
       source: TOP_UPS[upkeep.topUp].source,
     },
   ];
 }
+
+const toppedUp = (
+  [depth, area, volume]: readonly [depth: string, area: string, volume: string],
+  timesAYear: number,
+): string =>
+  timesAYear === 2
+    ? say`${depth} on ${area} of soil, ${volume}, twice each year after the first`
+    : say`${depth} on ${area} of soil, ${volume}, each year after the first`;
 
 const cents = (amount: number): number => Math.round(amount * 100) / 100;

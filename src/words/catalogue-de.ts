@@ -5,6 +5,8 @@ import planting from "./de/planting.json" with { type: "json" };
 import rules from "./de/rules.json" with { type: "json" };
 import sharing from "./de/sharing.json" with { type: "json" };
 import sheet from "./de/sheet.json" with { type: "json" };
+import takeoffDrip from "./de/takeoff-drip.json" with { type: "json" };
+import takeoffLasting from "./de/takeoff-lasting.json" with { type: "json" };
 import underlay from "./de/underlay.json" with { type: "json" };
 import words from "./de/words.json" with { type: "json" };
 
@@ -15,6 +17,8 @@ const german: Catalogue = {
   ...rules,
   ...sharing,
   ...sheet,
+  ...takeoffDrip,
+  ...takeoffLasting,
   ...underlay,
   ...words,
 };
