@@ -46,7 +46,13 @@ export function YearStrip({ tasks, month, today, onMonth }: Props) {
           </li>
         ))}
       </ul>
-      <svg viewBox={`0 0 ${DAYS} ${height}`} height={height} preserveAspectRatio="none" aria-hidden="true">
+      <svg
+        viewBox={`0 0 ${DAYS} ${height}`}
+        // As high as the words beside it, however large those are.
+        style={{ height: `${height / 16}rem` }}
+        preserveAspectRatio="none"
+        aria-hidden="true"
+      >
         <rect
           className="strip-month"
           x={FIRST_DAYS[month]}
