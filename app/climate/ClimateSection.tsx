@@ -1,10 +1,7 @@
-import { climateOf, type Garden, WEEKLY_RULE } from "../../src/index.ts";
+import { climateOf, type Garden, told, WEEKLY_RULE } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { CardSection } from "../ledger/card/CardSection.tsx";
 import { useEditor } from "../store/use-editor.ts";
-
-/** "about an inch a week, rain counted" */
-const RULE = WEEKLY_RULE.label.replace(/^rule of thumb: /, "");
 
 /** The climate the water of the beds is reckoned by, or the word that there is none and what is taken instead. */
 export function ClimateSection({ garden }: { readonly garden: Garden }) {
@@ -16,7 +13,7 @@ export function ClimateSection({ garden }: { readonly garden: Garden }) {
       <p className="wide">
         {climate
           ? `Water is reckoned from the twelve months${climate.station ? ` of ${climate.station}` : ""}.`
-          : `Without the climate's means, water goes by a rule of thumb that is the same in every place and month: ${RULE}.`}
+          : `Without the climate's means, water goes by a rule of thumb that is the same in every place and month: ${told(WEEKLY_RULE.amount)}.`}
       </p>
       {known && "problem" in known ? (
         <p className="field-problem wide">There can be no such climate: {known.problem}.</p>

@@ -3,7 +3,7 @@ import { frameOf } from "../garden/frame.ts";
 import type { Garden } from "../garden/garden.ts";
 import { type GroundUnder, groundsUnder, isHard } from "../garden/ground-under.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
-import { practice, type Source } from "../garden/source.ts";
+import { practice, published, type Source } from "../garden/source.ts";
 import { INCH } from "../units/length.ts";
 import { type BedWater, bedNeed, type MonthNeed } from "../water/bed-need.ts";
 import { monthOfDay } from "../water/calendar.ts";
@@ -25,10 +25,9 @@ import { YOUNG_WETTING_SOURCE, youngWetting } from "./young-wetting.ts";
 const USUAL_TEXTURE: TextureId = "loam";
 export const USUAL_TEXTURE_SOURCE: Source = practice("the yard's own soil is taken to be loam");
 
-const REFERENCE: Source = {
-  how: "published",
-  text: "FAO Irrigation and Drainage Paper 56 (Allen et al. 1998): reference evapotranspiration and single crop coefficients",
-};
+const REFERENCE: Source = published(
+  "FAO Irrigation and Drainage Paper 56 (Allen et al. 1998): reference evapotranspiration and single crop coefficients",
+);
 
 /**
  * What each bed of a garden asks of water through the year, in the garden's order.

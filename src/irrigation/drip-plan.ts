@@ -2,7 +2,7 @@ import type { ItemId } from "../garden/fields.ts";
 import { frameOf } from "../garden/frame.ts";
 import type { Garden } from "../garden/garden.ts";
 import type { Bed } from "../garden/kinds/bed.ts";
-import type { Source } from "../garden/source.ts";
+import { published, type Source } from "../garden/source.ts";
 import { nearestOnSegment } from "../geometry/segment.ts";
 import type { Point } from "../geometry/types.ts";
 import { distance, placed, unplaced } from "../geometry/vector.ts";
@@ -28,10 +28,9 @@ export interface DrippedBed {
   readonly drip: BedDrip;
 }
 
-const LOSS_SOURCE: Source = {
-  how: "published",
-  text: "pressure lost in tubing by Darcy-Weisbach with Blasius (1913), for smooth pipe and whirling water up to a Reynolds number of 100,000; gliding water by 64 / Re",
-};
+const LOSS_SOURCE: Source = published(
+  "pressure lost in tubing by Darcy-Weisbach with Blasius (1913), for smooth pipe and whirling water up to a Reynolds number of 100,000; gliding water by 64 / Re",
+);
 
 /** The beds of a garden that are watered by drip lines. */
 export const dripBeds = ({ items }: Pick<Garden, "items">): readonly Bed[] =>

@@ -6,6 +6,7 @@ import { FOOT, INCH, type Units } from "../units/length.ts";
 import { LITRES_PER_GALLON } from "../units/water-measures.ts";
 import type { Emitter } from "../water/emitter.ts";
 import { DRIP_TAPE } from "../water/tubing.ts";
+import { say } from "../words/say.ts";
 
 /** How far apart drip lines and their emitters are, and what an emitter gives. */
 export interface LineSpacing {
@@ -56,9 +57,14 @@ export function lineSpacing(bed: Bed, units: Units): LineSpacing {
       exponent: 0.5,
       keepsFromKPa: 0,
     },
-    why: `an emitter wets about ${formatShort(wets, units)} across in ${soil === "mix" ? "loose mix" : "the yard's own soil"}${isBand ? `; ${formatShort(CLOSE[units], units)} from emitter to emitter for crops sown close` : ""}`,
+    why: `${wettingWords(soil, formatShort(wets, units))}${isBand ? say`; ${formatShort(CLOSE[units], units)} from emitter to emitter for crops sown close` : ""}`,
   };
 }
+
+const wettingWords = (soil: keyof typeof WETS, across: string): string =>
+  soil === "mix"
+    ? say`an emitter wets about ${across} across in loose mix`
+    : say`an emitter wets about ${across} across in the yard's own soil`;
 
 /** Whether something has been typed that no line is made with. */
 export const isTooClose = ({ watering: { drip } }: Bed): boolean =>

@@ -1,3 +1,4 @@
+import { word } from "../words/say.ts";
 import { aboveZero, within } from "./within.ts";
 
 /**
@@ -10,7 +11,7 @@ export const airTemperature = (celsius: number, what: string): number => within(
 
 /** Saturation vapour pressure e° at a temperature, kPa. @source FAO-56 equation 11 */
 export const saturationKPa = (celsius: number): number =>
-  0.6108 * Math.exp((17.27 * airTemperature(celsius, "the temperature")) / (celsius + 237.3));
+  0.6108 * Math.exp((17.27 * airTemperature(celsius, word("the temperature"))) / (celsius + 237.3));
 
 /**
  * Mean saturation vapour pressure es of a day, kPa: from both ends of the day's range, since that of the mean temperature
@@ -30,11 +31,11 @@ export const saturationSlope = (celsius: number): number =>
  * @source FAO-56 equation 7
  */
 export const airPressureKPa = (altitudeM: number): number =>
-  101.3 * ((293 - 0.0065 * within(altitudeM, -450, 9000, "the altitude")) / 293) ** 5.26;
+  101.3 * ((293 - 0.0065 * within(altitudeM, -450, 9000, word("the altitude"))) / 293) ** 5.26;
 
 /** Psychrometric constant, kPa/°C. @source FAO-56 equation 8 */
 export const psychrometricConstant = (pressureKPa: number): number =>
-  0.665e-3 * aboveZero(pressureKPa, "the air pressure");
+  0.665e-3 * aboveZero(pressureKPa, word("the air pressure"));
 
 /** Mean of more than 2000 stations, taken where nobody measured the wind (FAO-56, chapter 3). */
 export const USUAL_WIND_MS = 2;
@@ -46,6 +47,6 @@ export const USUAL_WIND_MS = 2;
  * @source FAO-56 equation 47
  */
 export function windAt2m(windMs: number, height: number): number {
-  const heightM = within(height, 500, 200_000, "the height of the wind gauge") / 1000;
-  return (within(windMs, 0, 100, "the wind") * 4.87) / Math.log(67.8 * heightM - 5.42);
+  const heightM = within(height, 500, 200_000, word("the height of the wind gauge")) / 1000;
+  return (within(windMs, 0, 100, word("the wind")) * 4.87) / Math.log(67.8 * heightM - 5.42);
 }

@@ -1,3 +1,4 @@
+import { say, word } from "../words/say.ts";
 import { airTemperature, USUAL_WIND_MS, windAt2m } from "./air.ts";
 import { MONTHS, middleOf } from "./calendar.ts";
 import { type Humidity, lowestHumidityPercent, vapourKPa } from "./humidity.ts";
@@ -66,7 +67,7 @@ export function referenceMonths(climate: Climate, place: Place): readonly Refere
 
 function referenceMonth(climate: Climate, month: number, place: Place): ReferenceMonth {
   const weather = climate[month]!;
-  atLeastZero(weather.rain, "the rain of a month");
+  atLeastZero(weather.rain, word("the rain of a month"));
   const { maxC, minC, humidity, sunshine, wind } = weather;
   meanTemperature(maxC, minC);
   const sky = skyOf(place.latitude, middleOf(month));
@@ -96,12 +97,16 @@ function referenceMonth(climate: Climate, month: number, place: Place): Referenc
 function solarMJ({ sunshine, maxC, minC }: MonthWeather, sky: Sky, { altitudeM, setting }: Place): number {
   if (!sunshine) return radiationFromRange(maxC, minC, sky, altitudeM, setting);
   if (sunshine.measured === "hours") return radiationFromHours(sunshine.hours, sky);
-  const solar = atLeastZero(sunshine.radiationMJ, "the radiation");
+  const solar = atLeastZero(sunshine.radiationMJ, word("the radiation"));
   if (solar > sky.radiationMJ) {
-    throw new RangeError(`no more than ${sky.radiationMJ.toFixed(1)} MJ/m² reaches the place, not ${solar}`);
+    const most = sky.radiationMJ.toFixed(1);
+    const wrong = say`no more than ${most} MJ/m² reaches the place, not ${solar}`;
+    throw new RangeError(wrong);
   }
   return solar;
 }
 
 const meanOf = ({ maxC, minC }: MonthWeather): number =>
-  (airTemperature(maxC, "the highest temperature") + airTemperature(minC, "the lowest temperature")) / 2;
+  (airTemperature(maxC, word("the highest temperature")) +
+    airTemperature(minC, word("the lowest temperature"))) /
+  2;

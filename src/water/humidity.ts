@@ -1,3 +1,4 @@
+import { word } from "../words/say.ts";
 import { airTemperature, saturationKPa } from "./air.ts";
 import { within } from "./within.ts";
 
@@ -24,14 +25,14 @@ export function vapourKPa(humidity: Humidity | null, maxC: number, minC: number)
   if (!humidity) return atMin;
   switch (humidity.measured) {
     case "vapour":
-      return within(humidity.kPa, 0, atMax, "the vapour pressure");
+      return within(humidity.kPa, 0, atMax, word("the vapour pressure"));
     case "dew-point":
       return saturationKPa(
-        within(airTemperature(humidity.celsius, "the dew point"), -90, maxC, "the dew point"),
+        within(airTemperature(humidity.celsius, word("the dew point")), -90, maxC, word("the dew point")),
       );
     case "range": {
       const max = percent(humidity.maxPercent);
-      const min = within(humidity.minPercent, 0, humidity.maxPercent, "the lowest humidity") / 100;
+      const min = within(humidity.minPercent, 0, humidity.maxPercent, word("the lowest humidity")) / 100;
       return (atMin * max + atMax * min) / 2;
     }
     case "max":
@@ -50,7 +51,7 @@ export function vapourKPa(humidity: Humidity | null, maxC: number, minC: number)
 export const lowestHumidityPercent = (vapour: number, maxC: number): number =>
   Math.min(100, (100 * vapour) / saturationKPa(maxC));
 
-const percent = (share: number): number => within(share, 0, 100, "the humidity") / 100;
+const percent = (share: number): number => within(share, 0, 100, word("the humidity")) / 100;
 
 const unreachable = (never: never): never => {
   throw new RangeError(`no kind of humidity: ${JSON.stringify(never)}`);

@@ -1,3 +1,4 @@
+import { word } from "../words/say.ts";
 import { airTemperature } from "./air.ts";
 import type { Sky } from "./sky.ts";
 import { atLeastZero, within } from "./within.ts";
@@ -26,7 +27,7 @@ const KELVIN = 273.16;
  */
 export function radiationFromHours(hours: number, { radiationMJ, daylightHours }: Sky): number {
   // Printed hours may stand a rounding over the computed day.
-  within(hours, 0, daylightHours + 0.1, "the hours of sunshine");
+  within(hours, 0, daylightHours + 0.1, word("the hours of sunshine"));
   if (daylightHours === 0) return 0;
   return (0.25 + 0.5 * Math.min(1, hours / daylightHours)) * radiationMJ;
 }
@@ -43,18 +44,18 @@ export function radiationFromRange(
   altitudeM: number,
   setting: Setting,
 ): number {
-  const range = atLeastZero(maxC - minC, "the maximum temperature over the minimum");
+  const range = atLeastZero(maxC - minC, word("the maximum temperature over the minimum"));
   const guessed = TEMPERATURE_FACTOR[setting] * Math.sqrt(range) * sky.radiationMJ;
   return Math.min(guessed, clearSkyMJ(sky, altitudeM));
 }
 
 /** Radiation under a clear sky Rso, MJ/m² a day. @source FAO-56 equation 37 */
 export const clearSkyMJ = ({ radiationMJ }: Sky, altitudeM: number): number =>
-  (0.75 + 2e-5 * within(altitudeM, -450, 9000, "the altitude")) * radiationMJ;
+  (0.75 + 2e-5 * within(altitudeM, -450, 9000, word("the altitude"))) * radiationMJ;
 
 /** What grass keeps of the solar radiation, Rns, MJ/m² a day. @source FAO-56 equation 38 */
 export const netShortwaveMJ = (solarMJ: number): number =>
-  (1 - ALBEDO) * atLeastZero(solarMJ, "the radiation");
+  (1 - ALBEDO) * atLeastZero(solarMJ, word("the radiation"));
 
 /**
  * What the ground loses to the sky, Rnl, MJ/m² a day.
@@ -62,13 +63,13 @@ export const netShortwaveMJ = (solarMJ: number): number =>
  * @source FAO-56 equation 39
  */
 export function netLongwaveMJ(maxC: number, minC: number, vapour: number, clearShare: number): number {
-  const hot = airTemperature(maxC, "the highest temperature") + KELVIN;
-  const cold = airTemperature(minC, "the lowest temperature") + KELVIN;
+  const hot = airTemperature(maxC, word("the highest temperature")) + KELVIN;
+  const cold = airTemperature(minC, word("the lowest temperature")) + KELVIN;
   return (
     STEFAN_BOLTZMANN *
     ((hot ** 4 + cold ** 4) / 2) *
-    (0.34 - 0.14 * Math.sqrt(atLeastZero(vapour, "the vapour pressure"))) *
-    (1.35 * within(clearShare, 0, 1, "the share of clear sky") - 0.35)
+    (0.34 - 0.14 * Math.sqrt(atLeastZero(vapour, word("the vapour pressure")))) *
+    (1.35 * within(clearShare, 0, 1, word("the share of clear sky")) - 0.35)
   );
 }
 

@@ -1,3 +1,4 @@
+import { word } from "../words/say.ts";
 import {
   airPressureKPa,
   airTemperature,
@@ -48,7 +49,7 @@ export interface ReferenceSteps {
 export function penmanMonteith(weather: Weather, sky: Sky, altitudeM: number): ReferenceSteps {
   const { maxC, minC, vapourKPa, solarMJ, windMs } = weather;
   const meanC = meanTemperature(maxC, minC);
-  within(windMs, 0, 100, "the wind");
+  within(windMs, 0, 100, word("the wind"));
   const slope = saturationSlope(meanC);
   const psychrometric = psychrometricConstant(airPressureKPa(altitudeM));
   const saturationKPa = meanSaturationKPa(maxC, minC);
@@ -87,8 +88,8 @@ export function hargreaves(maxC: number, minC: number, { radiationMJ }: Sky): nu
 
 /** Mean of the day's ends, as FAO-56 has it (equation 9). @throws RangeError for a minimum above the maximum */
 export function meanTemperature(maxC: number, minC: number): number {
-  airTemperature(minC, "the lowest temperature");
-  airTemperature(maxC, "the highest temperature");
-  atLeastZero(maxC - minC, "the highest temperature over the lowest");
+  airTemperature(minC, word("the lowest temperature"));
+  airTemperature(maxC, word("the highest temperature"));
+  atLeastZero(maxC - minC, word("the highest temperature over the lowest"));
   return (maxC + minC) / 2;
 }

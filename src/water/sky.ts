@@ -1,3 +1,4 @@
+import { word } from "../words/say.ts";
 import { YEAR_DAYS } from "./calendar.ts";
 import { within } from "./within.ts";
 
@@ -33,7 +34,7 @@ export const MM_PER_MJ = 0.408;
  * @source Allen, Pereira, Raes and Smith 1998, FAO Irrigation and Drainage Paper 56, equations 21, 23, 24, 25 and 34
  */
 export function skyOf(latitude: number, day: number): Sky {
-  const phi = within(latitude, -90, 90, "the latitude") * RAD;
+  const phi = within(latitude, -90, 90, word("the latitude")) * RAD;
   const angle = (2 * Math.PI * within(day, 1, YEAR_DAYS + 1, "the day of the year")) / YEAR_DAYS;
   const relativeDistance = 1 + 0.033 * Math.cos(angle);
   const declinationRad = 0.409 * Math.sin(angle - 1.39);

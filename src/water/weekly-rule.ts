@@ -1,5 +1,6 @@
 import { fromMemory, published, type Source } from "../garden/source.ts";
 import { INCH } from "../units/length.ts";
+import { word } from "../words/say.ts";
 import { litresOver } from "./depths.ts";
 import { atLeastZero } from "./within.ts";
 
@@ -8,7 +9,8 @@ export const WEEKLY_RULE = {
   usual: INCH,
   least: 0.5 * INCH,
   most: 1.5 * INCH,
-  label: "rule of thumb: about an inch a week, rain counted",
+  /** To be shown as a rule of thumb. */
+  amount: word("about an inch a week, rain counted"),
   sources: [
     fromMemory("general extension rule: about 1 in a week"),
     published("UF/IFAS Extension, Watering the Vegetable Garden: half an inch to one inch a week"),
