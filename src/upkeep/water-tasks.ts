@@ -53,7 +53,7 @@ function monthTask(
     {
       id: `water-${String(month + 1).padStart(2, "0")}`,
       kind: "water",
-      title: drips ? "Set the drip timer, and water" : "Water the beds",
+      title: titleOf(drips, litres > 0),
       detail: `${capitalised(context.named(beds))}: ${rain}. ${drips ? runsWords(laid, month) : "Seldom and deep: a good soaking two or three times a week."}`,
       from: dayOfYear(month, 1),
       days: daysIn(month),
@@ -110,6 +110,11 @@ const LEAST_DEPTH = 1;
 const LEAST_MINUTES = 2;
 /** The first crops stand in the open so long before the last frost, days. */
 const BEFORE_LAST_FROST = 14;
+
+const titleOf = (drips: boolean, byHand: boolean): string => {
+  if (!drips) return "Water the beds";
+  return byHand ? "Set the drip timer, water the rest" : "Set the drip timer";
+};
 
 const minutesWords = (minutes: number): string =>
   minutes < 120 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;

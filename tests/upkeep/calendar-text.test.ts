@@ -129,6 +129,9 @@ describe("the calendar file of all years", () => {
     });
     const boards = events.filter(({ uid }) => uid.startsWith("renewal-boards"));
     expect(boards.map(({ start, yearly }) => [start.slice(0, 4), yearly])).toEqual([["2032", false]]);
+    // Built in 2026: asparagus is picked from its third year on, whatever year is asked for.
+    const asparagus = events.find(({ summary }) => summary === "Asparagus: pick");
+    expect(asparagus).toMatchObject({ yearly: true, start: expect.stringMatching(/^2028-/) });
     // Asked for from 2027 on: the pot test of 2026 is over.
     expect(events.some(({ uid }) => uid.startsWith("bioassay"))).toBe(false);
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { applyOps, emptyGarden, type Garden, yearDay } from "../../src/index.ts";
 import { comesUpIn } from "../../src/upkeep/types.ts";
 import { yearRound } from "../../src/upkeep/year-round.ts";
-import { type bed, gardenWith } from "../helpers/garden-of.ts";
+import { type bed, gardenWith, tap } from "../helpers/garden-of.ts";
 import { fourByEight, mixedGarden, RIVERSIDE, taskOf, tasksOf } from "./tasks.ts";
 
 const day = yearDay;
@@ -205,6 +205,45 @@ describe("water", () => {
 
   it("is asked for in no month by beds in which nothing grows", () => {
     expect(tasksOf(RIVERSIDE, fourByEight("a")).filter(({ id }) => /^water-/.test(id))).toEqual([]);
+  });
+});
+
+describe("drip lines", () => {
+  const dripped = (site: Partial<Garden["site"]>, climate: Garden["climate"] = null) => {
+    const plain = fourByEight("a", { crops: ["strawberry"] });
+    const watered = { ...plain, watering: { ...plain.watering, by: "drip" as const } };
+    return yearRound({ ...gardenWith({ site }, watered, tap("tap", { at: [4000, 0] })), climate });
+  };
+  const months = (tasks: ReturnType<typeof yearRound>) =>
+    tasks.flatMap(({ id, quantities }) => (/^water-\d\d$/.test(id) ? [quantities.join()] : []));
+
+  it("run for the minutes of their zone in growing months, and are blown out before hard frost", () => {
+    const tasks = dripped(RIVERSIDE);
+    expect(months(tasks)).toHaveLength(7);
+    for (const quantities of months(tasks)) expect(quantities).toMatch(/^Drip on Bed: \d+ min a week$/);
+    expect(taskOf(tasks, "water-07").title).toBe("Set the drip timer");
+    const winter = taskOf(tasks, "drip-winter");
+    expect(winter.title).toBe("Blow out the drip lines before frost");
+    expect(winter.from + winter.days).toBe(day("10-14"));
+    expect(taskOf(tasks, "drip-spring").from).toBe(day("04-28") - 14);
+  });
+
+  it("are only drained where winters are mild, and not at all where it never freezes", () => {
+    expect(taskOf(dripped({ ...RIVERSIDE, winter: "mild" }), "drip-winter").title).toMatch(/^Drain/);
+    const tropics = dripped({ latitude: 5, winter: "mild", lastFrost: null, firstFrost: null });
+    expect(tropics.some(({ id }) => id === "drip-winter")).toBe(false);
+    expect(months(tropics)).toHaveLength(12);
+  });
+
+  it("lie empty in a mild winter too: what the climate then asks for is given by hand", () => {
+    const month = { maxC: 22, minC: 9, rain: 3, humidity: null, sunHours: null, windMs: null };
+    const climate = {
+      ...{ station: "made up", altitude: 20, setting: "interior" as const, gaugeHeight: 2000 },
+      months: Array.from({ length: 12 }, () => month),
+    };
+    const tasks = dripped({ ...RIVERSIDE, winter: "mild" }, climate);
+    expect(taskOf(tasks, "water-07").quantities.join()).toMatch(/min a week$/);
+    expect(taskOf(tasks, "water-01").quantities.join()).toMatch(/gal a week in all$/);
   });
 });
 

@@ -33,10 +33,10 @@ export function YearRoundLeaf() {
       <YearStrip tasks={tasks} month={month} today={dayOf(now)} onMonth={setWaterMonth} />
       <DaysNote garden={garden} />
       <MonthTasks garden={garden} tasks={tasks} month={month} onMonth={setWaterMonth} />
-      <WaterSection />
       <CardSection title="Take it along" gist="page, calendar file" open>
         <TakeAlong garden={garden} tasks={tasks} thisYear={now.getFullYear()} />
       </CardSection>
+      <WaterSection />
       <CardSection title="Choices" gist="top-up, cover crop, first year">
         <UpkeepFields garden={garden} />
       </CardSection>

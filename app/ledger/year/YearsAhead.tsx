@@ -140,7 +140,9 @@ function Saved({ garden, ahead }: SavedProps) {
       ) : null}
       {cheapest && cheapest.saved < 0 ? (
         <li>
-          Cheapest would be {cheapest.label}: {money(0 - cheapest.saved)} less.
+          Cheapest would be {cheapest.label}
+          {cheapest.besideFood === "with-care" ? ", with care beside food" : ""}: {money(0 - cheapest.saved)}{" "}
+          less.
         </li>
       ) : null}
       {ahead.fills.map(({ bedId, mixSavedL, saved, now }) => (
