@@ -9,11 +9,17 @@ interface Efficiency {
   readonly source: Source;
 }
 
-const FACT_SHEET = "Colorado State University Extension fact sheet 4.702 (7/14)";
-
 export const EFFICIENCY: Readonly<Record<Delivery, Efficiency>> = {
-  drip: { share: 0.9, source: published(`${FACT_SHEET}: drip more than 90 %`) },
-  sprinkler: { share: 0.6, source: published(`${FACT_SHEET}: sprinklers 50 to 70 %, the middle taken`) },
+  drip: {
+    share: 0.9,
+    source: published("Colorado State University Extension fact sheet 4.702 (7/14): drip more than 90 %"),
+  },
+  sprinkler: {
+    share: 0.6,
+    source: published(
+      "Colorado State University Extension fact sheet 4.702 (7/14): sprinklers 50 to 70 %, the middle taken",
+    ),
+  },
   hand: {
     share: 0.8,
     source: practice("a hose or can at the foot of the plants, between drip and sprinkler"),
