@@ -158,17 +158,19 @@ test.describe("on a phone", () => {
  * that are made to (WCAG 2.2, 1.4.10 Reflow, at 320 CSS pixels).
  */
 async function expectWithin(page: Page, what: string): Promise<void> {
-  const over = await page.evaluate((strips) => {
-    const isWorked = (element: Element) => element.closest(".unseen, .plan-list") === null;
-    return [...document.querySelectorAll("body *")]
-      .filter((element) => element instanceof HTMLElement && isWorked(element) && !element.closest(strips))
-      .filter((element) => {
-        const { left, right, width } = element.getBoundingClientRect();
-        return width > 0 && (left < -1 || right > document.documentElement.clientWidth + 1);
-      })
-      .map(({ nodeName, className }) => `${nodeName}.${className}`);
-  }, STRIPS);
-  expect(over, what).toEqual([]);
+  const over = () =>
+    page.evaluate((strips) => {
+      const isWorked = (element: Element) => element.closest(".unseen, .plan-list") === null;
+      return [...document.querySelectorAll("body *")]
+        .filter((element) => element instanceof HTMLElement && isWorked(element) && !element.closest(strips))
+        .filter((element) => {
+          const { left, right, width } = element.getBoundingClientRect();
+          return width > 0 && (left < -1 || right > document.documentElement.clientWidth + 1);
+        })
+        .map(({ nodeName, className }) => `${nodeName}.${className}`);
+    }, STRIPS);
+  // A canvas is resized in the frame after its window.
+  await expect.poll(over, { message: what }).toEqual([]);
 }
 
 /** The barrow, and the table the sheet lies on: both as wide as what lies there. */
