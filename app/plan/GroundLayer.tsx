@@ -35,7 +35,7 @@ export function GroundLayer() {
         <ItemScene key={item.id} id={item.id} item={item} paint={paintItem} />
       ))}
       {paths.map((path) => (
-        <ItemScene key={`${path.id} edges`} item={path} paint={paintEdges} />
+        <ItemScene key={`edges:${path.id}`} item={path} paint={paintEdges} />
       ))}
       <YardLine />
       <LooseLabels items={still} />

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useRef, useState } from "react";
+import { say, told, word } from "../../src/index.ts";
 import { shownGarden } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { NorthField } from "./NorthField.tsx";
@@ -6,7 +7,7 @@ import { northAt, northWords, wholeTurn } from "./north.ts";
 import { SunMark } from "./shadows/SunMark.tsx";
 
 const STARTS_TURNING = 4;
-const LABEL = "Turn north";
+const LABEL = word("Turn north");
 
 /** The north arrow: dragged round, turned by its arrow keys, or pressed for a field to type the degrees in. */
 export function NorthArrow() {
@@ -38,7 +39,7 @@ export function NorthArrow() {
   };
   const letGo = (keep: boolean) => () => {
     if (grip.current?.turning) {
-      if (keep) useEditor.getState().commitPreview(LABEL);
+      if (keep) useEditor.getState().commitPreview(told(LABEL));
       else useEditor.getState().dropPreview();
     }
     grip.current = null;
@@ -69,7 +70,7 @@ export function NorthArrow() {
         className="north-arrow"
         aria-haspopup="dialog"
         aria-expanded={open}
-        aria-label={`North arrow: ${northWords(north)}. Arrow keys turn it.`}
+        aria-label={say`North arrow: ${northWords(north)}. Arrow keys turn it.`}
         title={northWords(north)}
         onPointerDown={down}
         onPointerMove={move}
@@ -103,8 +104,8 @@ export function NorthArrow() {
 const WAYS_BACK: ReadonlySet<string> = new Set(["ArrowLeft", "ArrowDown"]);
 
 function setNorth(degrees: number): void {
-  const { commit, say } = useEditor.getState();
+  const editor = useEditor.getState();
   const north = wholeTurn(degrees);
-  commit(LABEL, [{ op: "set-site", changes: { north } }]);
-  say(`North: ${northWords(north)}`);
+  editor.commit(told(LABEL), [{ op: "set-site", changes: { north } }]);
+  editor.say(say`North: ${northWords(north)}`);
 }

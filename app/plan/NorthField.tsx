@@ -1,7 +1,8 @@
 import { type FormEvent, useEffect, useId, useRef, useState } from "react";
+import { say } from "../../src/index.ts";
 import { useLedger } from "../ledger/ledger-state.ts";
 import { useEditor } from "../store/use-editor.ts";
-import { readDegrees } from "./north.ts";
+import { degreesText, readDegrees } from "./north.ts";
 
 interface Props {
   readonly north: number;
@@ -11,7 +12,7 @@ interface Props {
 
 /** The field that the north arrow opens: degrees clockwise from up the plan. */
 export function NorthField({ north, onNorth, onClose }: Props) {
-  const [text, setText] = useState(String(Math.round(north * 10) / 10));
+  const [text, setText] = useState(degreesText(north));
   const [wrong, setWrong] = useState<string | null>(null);
   const input = useRef<HTMLInputElement>(null);
   const form = useRef<HTMLFormElement>(null);
@@ -30,7 +31,7 @@ export function NorthField({ north, onNorth, onClose }: Props) {
     event.preventDefault();
     const degrees = readDegrees(text);
     if (degrees === null) {
-      setWrong("Degrees, such as 15 or -30.");
+      setWrong(say`Degrees, such as 15 or -30.`);
       return;
     }
     if (degrees !== north) onNorth(degrees);
@@ -48,7 +49,7 @@ export function NorthField({ north, onNorth, onClose }: Props) {
       ref={form}
       className="north-field"
       role="dialog"
-      aria-label="Direction of north"
+      aria-label={say`Direction of north`}
       onSubmit={enter}
       onKeyDown={(event) => {
         if (event.key !== "Escape") return;
@@ -56,7 +57,7 @@ export function NorthField({ north, onNorth, onClose }: Props) {
         onClose();
       }}
     >
-      <label htmlFor={id}>North, degrees right of up</label>
+      <label htmlFor={id}>{say`North, degrees right of up`}</label>
       <input
         ref={input}
         id={id}
@@ -67,12 +68,11 @@ export function NorthField({ north, onNorth, onClose }: Props) {
         aria-describedby={wrong ? `${id}-wrong` : undefined}
         onChange={(event) => setText(event.target.value)}
       />
-      <button type="submit">Set</button>
+      <button type="submit">{say`Set`}</button>
       <p>
-        True north, by which the sun goes. A compass points beside it: put its reading right by the
-        declination{" "}
+        {say`True north, by which the sun goes. A compass points beside it: put its reading right by the declination`}{" "}
         <button type="button" className="link" onClick={toCompass}>
-          under Site
+          {say`under Site`}
         </button>
         .
       </p>

@@ -1,7 +1,7 @@
 import type Konva from "konva";
 import { useRef } from "react";
 import { Stage } from "react-konva/lib/ReactKonvaCore";
-import { plainText } from "../../src/index.ts";
+import { plainText, say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { useDroppedPicture } from "../underlay/use-dropped-picture.ts";
 import { GroundLayer } from "./GroundLayer.tsx";
@@ -22,7 +22,7 @@ import { useRedraw } from "./use-redraw.ts";
 import "./plan.css";
 
 /** An application takes focus and keys: arrows move what is selected, space carries the paper. */
-const WORKABLE = { "aria-roledescription": "plan", tabIndex: 0 } as const;
+const workable = () => ({ "aria-roledescription": say`plan`, tabIndex: 0 });
 
 /** The scaled drawing of the garden, filling the element it stands in. */
 export function Plan() {
@@ -30,7 +30,7 @@ export function Plan() {
   const stage = useRef<Konva.Stage>(null);
   const width = usePlanSize((size) => size.width);
   const height = usePlanSize((size) => size.height);
-  const name = useEditor((state) => state.garden.name);
+  const name = useEditor((state) => plainText(state.garden.name));
   const { handlers } = useHands(element);
   useMeasuredSize(element);
   useNavigation(element);
@@ -43,8 +43,8 @@ export function Plan() {
         ref={element}
         className="plan-board"
         role="application"
-        {...WORKABLE}
-        aria-label={`Plan of ${plainText(name) || "the garden"}`}
+        {...workable()}
+        aria-label={name ? say`Plan of ${name}` : say`Plan of the garden`}
         {...handlers}
       >
         {width > 0 && height > 0 && (

@@ -6,6 +6,7 @@ import {
   type ItemId,
   nameOf,
   ownName,
+  say,
   type Units,
 } from "../../src/index.ts";
 import { cropWordOf } from "../planting/crop-words.ts";
@@ -37,15 +38,16 @@ export function PlanList() {
     <div
       className="plan-list"
       role="application"
-      aria-label="Things on the plan"
+      aria-label={say`Things on the plan`}
       data-side={side}
       onKeyDown={workByKey}
       onFocus={point}
       onBlur={() => useMarks.setState({ pointed: null })}
     >
-      <p id="plan-list-help" className="plan-list-help">
-        Space chooses, arrows move, [ and ] turn, Delete takes away, Enter goes to the card.
-      </p>
+      <p
+        id="plan-list-help"
+        className="plan-list-help"
+      >{say`Space chooses, arrows move, [ and ] turn, Delete takes away, Enter goes to the card.`}</p>
       <ol>
         <li>
           <YardButton />
@@ -77,9 +79,7 @@ const YardButton = () => {
       data-item="yard"
       aria-describedby="plan-list-help"
       onClick={() => useEditor.getState().selectYard()}
-    >
-      The yard’s outline
-    </button>
+    >{say`The yard’s outline`}</button>
   );
 };
 

@@ -1,10 +1,13 @@
 import {
   type Box,
   boundsOf,
+  capital,
   type ItemOf,
   type PlantedPatch,
   placed,
   type Ring,
+  say,
+  sayCount,
   type Units,
 } from "../../src/index.ts";
 import { cropsInShort, cropTitle, cropWordOf, spacingWords } from "../planting/crop-words.ts";
@@ -70,13 +73,12 @@ export function cropCaptions(
   }
   if (labels.length > 0 || patches.length === 0) return labels;
   const crops = [...new Set(patches.map(({ crop }) => crop))];
-  const count = crops.length > 1 ? [`${crops.length} crops`] : [];
+  const count =
+    crops.length > 1 ? [sayCount(crops.length, { one: "{{count}} crop", other: "{{count}} crops" })] : [];
   const lines = [cropsInShort(crops), ...count].map((text) => [{ text: capital(text), letters: NOTE }]);
   put(fitted(bed, labelRooms(bed.shape), lines, view, written, measure));
   return labels;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What follows in the same ground once a patch is cleared: the next to be set there. */
 function followerOf(patch: PlantedPatch, all: readonly PlantedPatch[]): PlantedPatch | null {
@@ -109,7 +111,7 @@ function wordings(
   const title = cropTitle(patch.crop);
   const name = { text: title, letters: NAME };
   const spacing = spacingWords(patch, units);
-  const then = next ? [{ text: `then ${cropWordOf(next.crop)}`, letters: NOTE }] : [];
+  const then = next ? [{ text: say`then ${cropWordOf(next.crop)}`, letters: NOTE }] : [];
   const inOne = { text: `${title} · ${spacing}`, letters: NAME };
   const short = { text: title, letters: { ...NAME, size: 11 } };
   return [

@@ -1,4 +1,4 @@
-import { FOOT, INCH, type Units } from "../../src/index.ts";
+import { FOOT, INCH, say, type Units } from "../../src/index.ts";
 
 /** Spacing of the grid and of the rulers at some zoom, mm: numbers and heavy lines, and what divides them. */
 export interface GridSteps {
@@ -63,7 +63,7 @@ export function rulerNumber(mm: number, { major }: GridSteps, units: Units): str
 /** The word in the rulers' corner for what their numbers count. */
 export const rulerUnit = ({ major }: GridSteps, units: Units): string => {
   if (units === "metric") return major < 1000 ? "cm" : "m";
-  return major < FOOT ? "ft in" : "ft";
+  return major < FOOT ? say`ft in` : say`ft`;
 };
 
 // Rounded, for -0 and for the last binary digits of a foot.

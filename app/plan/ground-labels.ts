@@ -1,4 +1,4 @@
-import { type Box, type Item, type ItemOf, type Point, placed } from "../../src/index.ts";
+import { type Box, type Item, type ItemOf, type Point, placed, told, word } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
 import { type Label, labelBox, overlap, readable } from "./label.ts";
 import { labelRooms, type Room } from "./label-room.ts";
@@ -24,8 +24,19 @@ const PLACES: readonly Point[] = [
 ];
 
 /** What the ground is called. */
-export const groundWords = ({ name, cover }: Ground): string =>
-  name || (cover === "soil" ? "bare soil" : cover.replace("-", " "));
+export const groundWords = ({ name, cover }: Ground): string => name || told(COVER_WORDS[cover]);
+
+const COVER_WORDS = {
+  soil: word("bare soil"),
+  lawn: word("lawn"),
+  weeds: word("weeds"),
+  bark: word("bark"),
+  "loose-gravel": word("loose gravel"),
+  "firm-gravel": word("firm gravel"),
+  paving: word("paving"),
+  deck: word("deck"),
+  roof: word("roof"),
+} as const satisfies Record<Ground["cover"], string>;
 
 /** The label of each patch of ground, where nothing that stands would cover it; none where there is no such place. */
 export function groundLabels(items: readonly Item[], view: View, measure: Measure): readonly Label[] {

@@ -10,7 +10,10 @@ import {
   type Point,
   placed,
   type Shape,
+  say,
+  told,
   type Units,
+  word,
 } from "../../src/index.ts";
 import type { View } from "../store/editor.ts";
 import { labelRooms } from "./label-room.ts";
@@ -39,20 +42,20 @@ const PADDING = { along: 4, across: 2 } as const;
 export const LEADING = 1.22;
 export const SMALL_NAME: Letters = { ...LETTERS.name, size: 12 };
 
-/** What to call a thing that the gardener has not named. */
-export const KIND_WORDS = {
-  bed: "Bed",
-  path: "path",
-  ground: "ground",
-  house: "House",
-  shed: "Shed",
-  wall: "wall",
-  fence: "fence",
-  tree: "tree",
-  gate: "gate",
-  door: "door",
-  tap: "tap",
-  "keep-clear": "keep clear",
+/** What to call a thing that the gardener has not named, in English, to be told. */
+const KIND_WORDS = {
+  bed: word("Bed"),
+  path: word("path"),
+  ground: word("ground"),
+  house: word("House"),
+  shed: word("Shed"),
+  wall: word("wall"),
+  fence: word("fence"),
+  tree: word("tree"),
+  gate: word("gate"),
+  door: word("door"),
+  tap: word("tap"),
+  "keep-clear": word("keep clear"),
 } as const satisfies Record<Item["kind"], string>;
 
 /** The label of a thing that has an outline, or null where there is no room for its words. */
@@ -76,7 +79,7 @@ function shapeLabel(item: Shaped, view: View, units: Units, measure: Measure): L
 
 /** What a thing's label may say, fullest first. */
 function wordings(item: Shaped, units: Units): readonly (readonly LabelLine[])[] {
-  const name = ownName(item) || KIND_WORDS[item.kind];
+  const name = ownName(item) || told(KIND_WORDS[item.kind]);
   switch (item.kind) {
     case "bed": {
       const big = { text: name, letters: LETTERS.name };
@@ -108,13 +111,13 @@ export const readable = (turn: number): number => ((((turn + 90) % 180) + 180) %
 
 /** "48 × 96 · 11 in": across, along, and how high it stands; one unit said once. */
 export function bedSize(bed: ItemOf<"bed">, units: Units): string {
-  const unit = units === "us" ? " in" : " cm";
+  const { wallHeight, rim } = frameOf(bed);
+  const height = formatShort(bed.legs === null ? wallHeight : rim, units);
+  const unit = height.slice(height.lastIndexOf(" "));
   const figure = (mm: number) => {
     const text = formatShort(mm, units);
     return text.endsWith(unit) ? text.slice(0, -unit.length) : text;
   };
-  const { wallHeight, rim } = frameOf(bed);
-  const height = formatShort(bed.legs === null ? wallHeight : rim, units);
   const plan = planSize(bed.shape).map(figure).join(" × ");
   return plan === "" ? height : `${plan} · ${height}`;
 }
@@ -135,7 +138,7 @@ function planSize(shape: Shape): readonly number[] {
 /** Name and height of a tree, under its trunk. */
 function treeLabel(tree: ItemOf<"tree">, view: View, units: Units, measure: Measure): Label | null {
   const letters: Letters = { ...LETTERS.note, colour: "leaf" };
-  const text = `${ownName(tree) || KIND_WORDS.tree} ${formatDistance(tree.height, units)}`;
+  const text = `${ownName(tree) || told(KIND_WORDS.tree)} ${formatDistance(tree.height, units)}`;
   const width = measure(text, letters);
   const height = letters.size * LEADING;
   if (width > tree.canopy * view.scale * 0.9) return null;
@@ -153,7 +156,9 @@ function openingLabel(
 ): Label | null {
   const letters = LETTERS.note;
   const text =
-    item.kind === "gate" ? `${ownName(item) || "gate"} ${formatShort(item.width, units)}` : doorName(item);
+    item.kind === "gate"
+      ? `${ownName(item) || told(KIND_WORDS.gate)} ${formatShort(item.width, units)}`
+      : doorName(item);
   const width = measure(text, letters);
   const height = letters.size * LEADING;
   const opening = item.width * view.scale;
@@ -168,12 +173,13 @@ function openingLabel(
 const OPENING_IN_SIGHT = 14;
 /** Words much wider than their opening would lie on what is beside it. */
 const MOST_OVERHANG = 2.2;
-const doorName = (door: ItemOf<"door">): string => ownName(door) || (door.kitchen ? "kitchen" : "door");
+const doorName = (door: ItemOf<"door">): string =>
+  ownName(door) || (door.kitchen ? say`kitchen` : told(KIND_WORDS.door));
 
 function tapLabel(tap: ItemOf<"tap">, view: View, measure: Measure): Label | null {
   if (view.scale < 0.02) return null;
   const letters: Letters = { ...LETTERS.note, colour: "water" };
-  const text = ownName(tap) || KIND_WORDS.tap;
+  const text = ownName(tap) || told(KIND_WORDS.tap);
   const [width, height] = [measure(text, letters), letters.size * LEADING];
   const [x, y] = toScreen(view, tap.at);
   return { lines: [{ text, letters }], at: [x + 11 + width / 2, y + 9], turn: 0, width, height };

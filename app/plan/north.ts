@@ -1,4 +1,4 @@
-import type { Point } from "../../src/index.ts";
+import { language, type Point, say } from "../../src/index.ts";
 
 /** North is caught at these turns, within so many degrees. */
 const EIGHTH = 45;
@@ -17,13 +17,17 @@ export function northAt([x, y]: Point, caught: boolean): number {
   return wholeTurn(caught && Math.abs(degrees - eighth) <= CATCH ? eighth : Math.round(degrees));
 }
 
+/** To one decimal, with the decimal mark of the language spoken; `readDegrees` reads it back. */
+export const degreesText = (degrees: number): string =>
+  new Intl.NumberFormat(language(), { maximumFractionDigits: 1 }).format(degrees);
+
 /** "straight up", "30° right of up". */
 export function northWords(north: number): string {
   const turn = wholeTurn(north);
-  const round = Math.round(turn * 10) / 10;
-  if (round === 0 || round === 360) return "straight up";
-  if (round === 180) return "straight down";
-  return turn < 180 ? `${round}° right of up` : `${Math.round((360 - turn) * 10) / 10}° left of up`;
+  const round = degreesText(turn);
+  if (round === "0" || round === "360") return say`straight up`;
+  if (round === "180") return say`straight down`;
+  return turn < 180 ? say`${round}° right of up` : say`${degreesText(360 - turn)}° left of up`;
 }
 
 /** Degrees as typed, with a sign, a comma for the point and the degree sign allowed; null for anything else. */

@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from "react";
-import { formatShort, formatSpoken, type Point } from "../../../src/index.ts";
+import { formatShort, formatSpoken, type Point, say } from "../../../src/index.ts";
 import { remember, remembered } from "../../device/remembered.ts";
 import type { EditorState } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -38,16 +38,17 @@ export function NudgePad() {
     const by: Point = [x * step, y * step];
     return nudgePatch(DESK, by) || nudgeCorner(DESK, by) || nudge(DESK, by) || carryPaper(DESK, [x, y]);
   };
-  const arrow = (label: string, x: number, y: number, turn: number) => (
-    <PadKey
-      label={chosen || held ? `${held ? "Corner" : "Move"} ${label} by ${words}` : `Show more, ${label}`}
-      does={move(x, y)}
-    >
+  const arrowWords = (way: string) => {
+    if (held) return say`Corner ${way} by ${words}`;
+    return chosen ? say`Move ${way} by ${words}` : say`Show more, ${way}`;
+  };
+  const arrow = (way: string, x: number, y: number, turn: number) => (
+    <PadKey label={arrowWords(way)} does={move(x, y)}>
       <path d="M10 3l6 7h-4v7H8v-7H4z" fill="currentColor" transform={`rotate(${turn} 10 10)`} />
     </PadKey>
   );
-  const turn = (label: string, by: number, flip: number) => (
-    <PadKey label={`Turn ${label} by ${TURN_STEP}°`} does={() => nudgeTurn(DESK, by)} off={!chosen}>
+  const turn = (way: string, by: number, flip: number) => (
+    <PadKey label={say`Turn ${way} by ${TURN_STEP}°`} does={() => nudgeTurn(DESK, by)} off={!chosen}>
       <path
         d="M5 15A6.5 6.5 0 1 1 15 14M15.5 9.5V15H10"
         fill="none"
@@ -66,7 +67,7 @@ export function NudgePad() {
   if (!open) {
     return (
       <div className="nudge-pad">
-        <PadKey label="Arrow pad" does={() => unfold(true)}>
+        <PadKey label={say`Arrow pad`} does={() => unfold(true)}>
           <path
             d="M10 1l3 4h-2v4h4V7l4 3-4 3v-2h-4v4h2l-3 4-3-4h2v-4H5v2l-4-3 4-3v2h4V5H7z"
             fill="currentColor"
@@ -76,30 +77,30 @@ export function NudgePad() {
     );
   }
   return (
-    <div className="nudge-pad" data-open="true" role="toolbar" aria-label="Move by steps">
-      {turn("left", -TURN_STEP, -1)}
-      {arrow("up", 0, -1, 0)}
-      {turn("right", TURN_STEP, 1)}
-      {arrow("left", -1, 0, -90)}
+    <div className="nudge-pad" data-open="true" role="toolbar" aria-label={say`Move by steps`}>
+      {turn(say`left`, -TURN_STEP, -1)}
+      {arrow(say`up`, 0, -1, 0)}
+      {turn(say`right`, TURN_STEP, 1)}
+      {arrow(say`left`, -1, 0, -90)}
       <button
         type="button"
         className="nudge-step"
-        aria-label={`Step ${words}: choose the next`}
+        aria-label={say`Step ${words}: choose the next`}
         onClick={() => setStep(nextStep(units, step))}
       >
         {formatShort(step, units)}
       </button>
-      {arrow("right", 1, 0, 90)}
+      {arrow(say`right`, 1, 0, 90)}
       {cornered ? (
-        <PadKey label="Hold the next corner" does={() => nextCorner(DESK, 1)}>
+        <PadKey label={say`Hold the next corner`} does={() => nextCorner(DESK, 1)}>
           <path d="M3 16V6h10" fill="none" stroke="currentColor" strokeWidth="1.8" />
           <path d="M10 3h6v6h-6z" fill={held ? "currentColor" : "none"} stroke="currentColor" />
         </PadKey>
       ) : (
         <span />
       )}
-      {arrow("down", 0, 1, 180)}
-      <PadKey label="Put the arrow pad away" does={() => unfold(false)}>
+      {arrow(say`down`, 0, 1, 180)}
+      <PadKey label={say`Put the arrow pad away`} does={() => unfold(false)}>
         <path d="M5 5l10 10M15 5L5 15" fill="none" stroke="currentColor" strokeWidth="1.8" />
       </PadKey>
     </div>

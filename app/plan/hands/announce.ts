@@ -1,3 +1,4 @@
+import { type Snag, say, sayCount } from "../../../src/index.ts";
 import { useFindings } from "../../live/findings.ts";
 import type { Editor } from "../../store/editor.ts";
 
@@ -5,6 +6,13 @@ import type { Editor } from "../../store/editor.ts";
 const PATIENCE = 1500;
 
 let stopWaiting = () => {};
+
+/** "nothing to fix", "3 to fix" */
+export function leftWords(snags: readonly Snag[]): string {
+  const left = snags.filter(({ grade }) => grade === "must").length;
+  if (left === 0) return say`nothing to fix`;
+  return sayCount(left, { one: "{{count}} to fix", other: "{{count}} to fix" });
+}
 
 /**
  * Says what has been done, and how much is left to fix once the engine has looked at it. A later change takes the
@@ -16,9 +24,7 @@ export function tellDone(editor: Editor, text: string) {
   const tell = () => {
     stopWaiting();
     const { of, snags } = useFindings.getState();
-    const left = snags.filter(({ grade }) => grade === "must").length;
-    const rest = left === 0 ? "nothing to fix" : `${left} to fix`;
-    editor.getState().say(of === garden ? `${text}; ${rest}` : text);
+    editor.getState().say(of === garden ? `${text}; ${leftWords(snags)}` : text);
   };
   const timer = setTimeout(tell, PATIENCE);
   const unsubscribe = useFindings.subscribe(({ of }) => {

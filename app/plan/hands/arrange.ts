@@ -6,11 +6,15 @@ import {
   type Garden,
   type Item,
   limitsOf,
+  midSentence,
   orderOps,
   type Point,
   removeOps,
   type Stacking,
+  say,
   spaceOps,
+  told,
+  word,
 } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
 import { extentOf } from "./bodies.ts";
@@ -30,16 +34,16 @@ export function takeAway(desk: Desk): boolean {
   const items = selected(desk);
   if (items.length === 0) return false;
   const { selection, commit } = desk.editor.getState();
-  commit(`Remove ${namesOf(items)}`, removeOps([...selection]));
-  tellDone(desk.editor, `${namesOf(items)} removed`);
+  commit(say`Remove ${namesOf(items)}`, removeOps([...selection]));
+  tellDone(desk.editor, say`${namesOf(items)} removed`);
   return true;
 }
 
 const ORDER_WORDS: Readonly<Record<Stacking, string>> = {
-  front: "To the front",
-  back: "To the back",
-  forward: "One to the front",
-  backward: "One to the back",
+  front: word("To the front"),
+  back: word("To the back"),
+  forward: word("One to the front"),
+  backward: word("One to the back"),
 };
 
 /** Brings what is selected one step to the front or the back among all things, or all the way. */
@@ -48,8 +52,8 @@ export function order(desk: Desk, to: Stacking): boolean {
   if (items.length === 0) return false;
   const { garden, selection, commit } = desk.editor.getState();
   const ops = orderOps(garden, [...selection], to);
-  if (ops.length > 0) commit(`${ORDER_WORDS[to]}: ${namesOf(items)}`, ops);
-  tellDone(desk.editor, `${namesOf(items)}: ${ORDER_WORDS[to].toLowerCase()}`);
+  if (ops.length > 0) commit(`${told(ORDER_WORDS[to])}: ${namesOf(items)}`, ops);
+  tellDone(desk.editor, `${namesOf(items)}: ${midSentence(told(ORDER_WORDS[to]))}`);
   return true;
 }
 
@@ -63,9 +67,9 @@ export function alike(desk: Desk): boolean {
     [...selection],
     besides(garden, items, gridStep(garden.units, view.scale)),
   );
-  commit(`Another ${namesOf(items)}`, ops);
+  commit(say`Another ${namesOf(items)}`, ops);
   select(ops.flatMap((op) => (op.op === "add" ? [op.item.id] : [])));
-  tellDone(desk.editor, `${namesOf(items)} made again`);
+  tellDone(desk.editor, say`${namesOf(items)} made again`);
   return true;
 }
 
@@ -74,8 +78,8 @@ export function align(desk: Desk, by: Alignment): boolean {
   const items = selected(desk);
   if (items.length < 2) return false;
   const { garden, selection, commit } = desk.editor.getState();
-  commit(`Line up ${namesOf(items)}`, alignOps(garden, [...selection], by));
-  tellDone(desk.editor, `${namesOf(items)} lined up`);
+  commit(say`Line up ${namesOf(items)}`, alignOps(garden, [...selection], by));
+  tellDone(desk.editor, say`${namesOf(items)} lined up`);
   return true;
 }
 
@@ -84,8 +88,8 @@ export function spaceEvenly(desk: Desk, along: "x" | "y"): boolean {
   const items = selected(desk);
   if (items.length < 3) return false;
   const { garden, selection, commit } = desk.editor.getState();
-  commit(`Space ${namesOf(items)} evenly`, spaceOps(garden, [...selection], along));
-  tellDone(desk.editor, `${namesOf(items)} spaced evenly`);
+  commit(say`Space ${namesOf(items)} evenly`, spaceOps(garden, [...selection], along));
+  tellDone(desk.editor, say`${namesOf(items)} spaced evenly`);
   return true;
 }
 

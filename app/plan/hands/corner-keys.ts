@@ -1,7 +1,8 @@
-import { add, midpoint, nameOf, type Point } from "../../../src/index.ts";
+import { add, midpoint, type Point, say } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
 import type { Desk } from "./gesture.ts";
 import { type Cornered, corneredBy, pointOps, pointsOf } from "./gestures/corner.ts";
+import { reshapeLabel, saidOf } from "./names.ts";
 import { inOneStep, wayWords } from "./nudge.ts";
 import { isLine } from "./plan-points.ts";
 import { removeCorner, reshape } from "./reshape.ts";
@@ -26,7 +27,7 @@ export function heldCorner(desk: Desk): Held | null {
 
 /** Takes hold of the next or the last corner of the yard, or of a thing with corners of its own. */
 export function nextCorner(desk: Desk, step: 1 | -1): boolean {
-  const { garden, selection, yardSelected, say } = desk.editor.getState();
+  const { garden, selection, yardSelected } = desk.editor.getState();
   const [only] = selection.size === 1 ? selection : [];
   if (only === undefined && !yardSelected) return false;
   const cornered = corneredBy(garden, only ?? null);
@@ -35,7 +36,7 @@ export function nextCorner(desk: Desk, step: 1 | -1): boolean {
   const held = heldCorner(desk);
   const index = held ? (held.index + step + length) % length : step > 0 ? 0 : length - 1;
   desk.marks.setState({ corner: { id: only ?? null, index } });
-  say(`Corner ${index + 1} of ${length}`);
+  desk.editor.getState().say(say`Corner ${index + 1} of ${length}`);
   return true;
 }
 
@@ -43,16 +44,16 @@ export function nextCorner(desk: Desk, step: 1 | -1): boolean {
 export function nudgeCorner(desk: Desk, by: Point, now = performance.now()): boolean {
   const held = heldCorner(desk);
   if (!held) return false;
-  const { garden, say } = desk.editor.getState();
+  const { garden } = desk.editor.getState();
   const points = held.points.with(held.index, add(held.points[held.index]!, by));
-  const name = held.cornered ? nameOf(held.cornered) : "the yard";
   try {
-    const label = `Reshape ${name}`;
+    const label = reshapeLabel(held.cornered);
     const total = inOneStep(desk, label, pointOps(garden, held.cornered, points), by, now, held.index);
-    tellDone(desk.editor, `${name}: corner ${held.index + 1} moved ${wayWords(total, garden.units)}`);
+    const moved = say`corner ${held.index + 1} moved ${wayWords(total, garden.units)}`;
+    tellDone(desk.editor, saidOf(held.cornered, moved));
   } catch (problem) {
     if (!(problem instanceof RangeError)) throw problem;
-    say("The outline would cross itself");
+    desk.editor.getState().say(say`The outline would cross itself`);
   }
   return true;
 }
@@ -71,7 +72,7 @@ export function splitEdge(desk: Desk): boolean {
   const isEnd = index === points.length - 1;
   if (isEnd && cornered && isLine(cornered)) return false;
   const between = midpoint(points[index]!, points[isEnd ? 0 : index + 1]!);
-  reshape(desk, cornered, points.toSpliced(index + 1, 0, between), "corner added");
+  reshape(desk, cornered, points.toSpliced(index + 1, 0, between), say`corner added`);
   desk.marks.setState({ corner: { id: cornered?.id ?? null, index: index + 1 } });
   return true;
 }

@@ -7,6 +7,7 @@ import {
   type Point,
   roomToStand,
   SAME_LENGTH,
+  say,
   sideDimensions,
 } from "../../../src/index.ts";
 import { bodyOf } from "./bodies.ts";
@@ -38,7 +39,7 @@ export function distancesOf(garden: Garden, id: ItemId): readonly NeighbourDista
     const short = wanted - width;
     const fails = isWay && width > limits.together && short > SAME_LENGTH;
     const words = fails
-      ? `${formatShort(width, units)} · ${formatShort(short, units)} short`
+      ? say`${formatShort(width, units)} · ${formatShort(short, units)} short`
       : formatLength(width, units);
     return { from, to, width, words, fails };
   });

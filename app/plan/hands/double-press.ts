@@ -1,4 +1,4 @@
-import { type ItemId, type Point, plantsOf } from "../../../src/index.ts";
+import { type ItemId, type Point, plantsOf, say } from "../../../src/index.ts";
 import { dayShown } from "../../planting/shown-day.ts";
 import { standingThen } from "../../planting/standing-on.ts";
 import type { Desk } from "./gesture.ts";
@@ -39,5 +39,5 @@ function insertCorner(desk: Desk, id: ItemId | null, at: Point, near: Nearness) 
   const points = pointsOf(garden, cornered);
   const edge = edgeAt(points, at, 2 * near.line, !cornered || !isLine(cornered));
   if (edge < 0) return;
-  reshape(desk, cornered, points.toSpliced(edge + 1, 0, at), "corner added");
+  reshape(desk, cornered, points.toSpliced(edge + 1, 0, at), say`corner added`);
 }

@@ -7,6 +7,7 @@ import {
   type Op,
   type Point,
   type Preset,
+  say,
 } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
 import { bodyOf, yardBody } from "./bodies.ts";
@@ -79,16 +80,16 @@ export function endDrawing(desk: Desk, drawn: Drawn) {
   if (points.length < least) {
     const [only] = points;
     if (preset && only && points.length === 1) putDownNear(desk, preset, only);
-    else editor.getState().say(`Needs at least ${least} points`);
+    else editor.getState().say(say`Needs at least ${least} points`);
     return;
   }
   const ops = opsFor(desk, drawn, points);
   if (ops.length === 0) {
-    editor.getState().say("Choose a bed first");
+    editor.getState().say(say`Choose a bed first`);
     return;
   }
   if (!tryPreview(desk, ops)) {
-    editor.getState().say("This outline crosses itself; take a point back");
+    editor.getState().say(say`This outline crosses itself; take a point back`);
     return;
   }
   const [first] = ops;
@@ -102,15 +103,15 @@ export function endDrawing(desk: Desk, drawn: Drawn) {
 /** What is drawn and is no thing of its own. */
 function closeDrawn({ editor }: Desk, drawn: Drawn, ops: readonly Op[]) {
   if (drawn === "main") {
-    editor.getState().commit("Draw the main", ops);
-    tellDone(editor, "Main drawn");
+    editor.getState().commit(say`Draw the main`, ops);
+    tellDone(editor, say`Main drawn`);
   } else if (drawn === "drip-line") {
-    editor.getState().commit("Draw a drip line", ops);
-    tellDone(editor, "Drip line drawn");
+    editor.getState().commit(say`Draw a drip line`, ops);
+    tellDone(editor, say`Drip line drawn`);
   } else {
-    editor.getState().commit("Draw the yard", ops);
+    editor.getState().commit(say`Draw the yard`, ops);
     editor.getState().selectYard();
-    tellDone(editor, "Yard drawn");
+    tellDone(editor, say`Yard drawn`);
   }
 }
 

@@ -3,8 +3,10 @@ import {
   formatSpoken,
   type Item,
   type ItemId,
+  listed,
   type Op,
   type Point,
+  say,
   type Units,
 } from "../../../src/index.ts";
 import type { Editor } from "../../store/editor.ts";
@@ -36,9 +38,12 @@ export function nudge(desk: Desk, by: Point, now = performance.now()): boolean {
   const moving = garden.items.filter(({ id }) => selection.has(id));
   if (moving.length === 0) return false;
   const ids = [...moving, ...carriedBy(garden, new Set(moving))].map(({ id }) => id);
-  const total = inOneStep(desk, `Move ${namesOf(moving)}`, moveOps(ids, by), by, now);
+  const total = inOneStep(desk, say`Move ${namesOf(moving)}`, moveOps(ids, by), by, now);
   const words = wayWords(total, garden.units);
-  tellDone(desk.editor, words ? `${namesOf(moving)} moved ${words}` : `${namesOf(moving)} back in place`);
+  tellDone(
+    desk.editor,
+    words ? say`${namesOf(moving)} moved ${words}` : say`${namesOf(moving)} back in place`,
+  );
   return true;
 }
 
@@ -51,9 +56,10 @@ export function nudgeTurn(desk: Desk, by: number, now = performance.now()): bool
   const about = turning.length === 1 ? only.at : middleOf(turning);
   const ids = [...turning, ...carriedBy(garden, new Set(turning))].map(({ id }) => id);
   const ops = ids.map((id): Op => ({ op: "turn", id, by, about }));
-  const [total] = inOneStep(desk, `Turn ${namesOf(turning)}`, ops, [by, 0], now);
-  const way = total < 0 ? "left" : "right";
-  tellDone(desk.editor, `${namesOf(turning)} turned ${Math.abs(total)}° ${way}`);
+  const [total] = inOneStep(desk, say`Turn ${namesOf(turning)}`, ops, [by, 0], now);
+  const far = Math.abs(total);
+  const names = namesOf(turning);
+  tellDone(desk.editor, total < 0 ? say`${names} turned ${far}° left` : say`${names} turned ${far}° right`);
   return true;
 }
 
@@ -89,7 +95,11 @@ export function inOneStep(
 
 /** "1 ft right and 3 in up"; empty for no way at all. */
 export function wayWords([x, y]: Point, units: Units): string {
-  const along = (mm: number, ahead: string, back: string) =>
-    Math.abs(mm) < 0.01 ? [] : [`${formatSpoken(Math.abs(mm), units)} ${mm > 0 ? ahead : back}`];
-  return [...along(x, "right", "left"), ...along(y, "down", "up")].join(" and ");
+  const [across, down] = [formatSpoken(Math.abs(x), units), formatSpoken(Math.abs(y), units)];
+  return listed([
+    ...(isNoWay(x) ? [] : [x > 0 ? say`${across} right` : say`${across} left`]),
+    ...(isNoWay(y) ? [] : [y > 0 ? say`${down} down` : say`${down} up`]),
+  ]);
 }
+
+const isNoWay = (mm: number): boolean => Math.abs(mm) < 0.01;

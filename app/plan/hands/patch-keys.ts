@@ -1,4 +1,4 @@
-import { add, nameOf, type Point, plantsOf, turned } from "../../../src/index.ts";
+import { add, nameOf, type Point, plantsOf, say, turned } from "../../../src/index.ts";
 import { countWords, cropTitle, plantingIn } from "../../planting/crop-words.ts";
 import { tellDone } from "./announce.ts";
 import type { Desk } from "./gesture.ts";
@@ -23,12 +23,12 @@ export function heldPlanting({ editor, marks }: Desk): HeldPatch | null {
 
 /** Takes hold of the next or the last planting of the bed that is selected. */
 export function nextPatch(desk: Desk, step: 1 | -1): boolean {
-  const { garden, selection, say } = desk.editor.getState();
+  const { garden, selection } = desk.editor.getState();
   const bed = selectedBed(garden, selection);
   if (!bed) return false;
   const { length } = bed.plantings;
   if (length === 0) {
-    say("No crops in this bed yet");
+    desk.editor.getState().say(say`No crops in this bed yet`);
     return true;
   }
   const held = heldPlanting(desk);
@@ -36,7 +36,8 @@ export function nextPatch(desk: Desk, step: 1 | -1): boolean {
   desk.marks.setState({ patch: { id: bed.id, index }, corner: null });
   const now = plantsOf(bed, garden.site)[index];
   const what = cropTitle(bed.plantings[index]!.crop);
-  say(`${what}, ${index + 1} of ${length}${now ? `: ${countWords(now, garden.units)}` : ""}`);
+  const which = say`${what}, ${index + 1} of ${length}`;
+  desk.editor.getState().say(now ? `${which}: ${countWords(now, garden.units)}` : which);
   return true;
 }
 
@@ -82,16 +83,23 @@ export function takePlanting(desk: Desk): boolean {
   desk.marks.setState({ patch: null });
   desk.editor
     .getState()
-    .commit(`Take out ${plantingIn(planting, nameOf(bed))}`, [
+    .commit(say`Take out ${plantingIn(planting, nameOf(bed))}`, [
       { op: "set", id: bed.id, changes: { plantings: bed.plantings.toSpliced(index, 1) } },
     ]);
-  tellDone(desk.editor, `${cropTitle(planting.crop)} taken out of ${nameOf(bed)}`);
+  tellDone(desk.editor, say`${cropTitle(planting.crop)} taken out of ${nameOf(bed)}`);
   return true;
 }
 
 function setPlace(desk: Desk, { bed, index, planting }: HeldPatch, patch: Patch, by: Point, now: number) {
   const tidied = patchWithin(sidesOf(patch));
-  inOneStep(desk, `Place ${plantingIn(planting, nameOf(bed))}`, placeOps(bed, index, tidied), by, now, index);
+  inOneStep(
+    desk,
+    say`Place ${plantingIn(planting, nameOf(bed))}`,
+    placeOps(bed, index, tidied),
+    by,
+    now,
+    index,
+  );
   const { garden } = desk.editor.getState();
   const after = heldPlanting(desk);
   const there = after && plantsOf(after.bed, garden.site)[index];

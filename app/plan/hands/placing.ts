@@ -8,6 +8,7 @@ import {
   newItem,
   type Point,
   type Preset,
+  say,
 } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
 import { carry } from "./carrying.ts";
@@ -66,7 +67,7 @@ function carriedNew(garden: Garden, preset: Preset, hand: Hand, pixels: number) 
 export function finish(desk: Desk, item: Item) {
   const { editor } = desk;
   dropPlacing(desk);
-  editor.getState().commit(`Add ${nameOf(item)}`, [{ op: "add", item }]);
+  editor.getState().commit(say`Add ${nameOf(item)}`, [{ op: "add", item }]);
   editor.getState().select([item.id]);
-  tellDone(editor, `${nameOf(item)} added`);
+  tellDone(editor, say`${nameOf(item)} added`);
 }

@@ -7,6 +7,7 @@ import { heldCorner, nextCorner, nudgeCorner, splitEdge, takeCorner } from "./co
 import { endDrawing, isDrawn, takePointBack } from "./drawing.ts";
 import type { Desk } from "./gesture.ts";
 import { TURN_STEP } from "./gestures/turn.ts";
+import { chosenWords } from "./names.ts";
 import { nudge, nudgeTurn } from "./nudge.ts";
 import { heldPlanting, nextPatch, nudgePatch, stretchPatch, takePlanting } from "./patch-keys.ts";
 import { dropPlacing } from "./placing.ts";
@@ -83,11 +84,11 @@ export function planKey(desk: Desk, event: Key): boolean {
 }
 
 function withControl(desk: Desk, key: string): boolean {
-  const { garden, select, say } = desk.editor.getState();
+  const { garden, select } = desk.editor.getState();
   if (key === "d") return alike(desk);
   if (key !== "a") return false;
   select(garden.items.map(({ id }) => id));
-  say(`${garden.items.length} things chosen`);
+  desk.editor.getState().say(chosenWords(garden.items.length));
   return true;
 }
 

@@ -8,6 +8,7 @@ import {
   type Planting,
   type Point,
   plantsOf,
+  say,
   unplaced,
 } from "../../../src/index.ts";
 import { countWords, cropTitle, plantingIn } from "../../planting/crop-words.ts";
@@ -77,12 +78,12 @@ export function tapPatch(desk: Desk, crop: CropId, hand: Hand) {
     : bedAt(editor.getState().garden, hand.plan);
   const at = bed && cornerIn(desk, bed, hand);
   if (!bed || !at) {
-    editor.getState().say("Tap in a bed");
+    editor.getState().say(say`Tap in a bed`);
     return;
   }
   if (!patchFrom) {
     marks.setState({ patchFrom: { id: bed.id, at } });
-    editor.getState().say("Tap the opposite corner");
+    editor.getState().say(say`Tap the opposite corner`);
     return;
   }
   marks.setState({ readout: null });
@@ -91,10 +92,10 @@ export function tapPatch(desk: Desk, crop: CropId, hand: Hand) {
 
 /** Gives a crop an even share of a bed: of the one given, else of the one selected. */
 export function putShare(desk: Desk, crop: CropId, at: Point | null = null): boolean {
-  const { garden, selection, say } = desk.editor.getState();
+  const { garden, selection } = desk.editor.getState();
   const bed = at ? bedAt(garden, at) : selectedBed(garden, selection);
   if (!bed) {
-    say(at ? "There is no bed here" : "Choose a bed first");
+    desk.editor.getState().say(at ? say`There is no bed here` : say`Choose a bed first`);
     return false;
   }
   plant(desk, bed, newPlanting(crop));
@@ -127,7 +128,7 @@ function putPatch(desk: Desk, bed: Bed, crop: CropId, patch: Patch | null) {
   if (patch) plant(desk, bed, { ...newPlanting(crop), patch });
   else {
     if (desk.editor.getState().draft) desk.editor.getState().dropPreview();
-    desk.editor.getState().say("Draw it a little larger");
+    desk.editor.getState().say(say`Draw it a little larger`);
   }
 }
 
@@ -137,7 +138,7 @@ function plant(desk: Desk, bed: Bed, planting: Planting) {
   const { garden } = editor.getState();
   dropPlacing(desk);
   try {
-    editor.getState().commit(`Plant ${plantingIn(planting, nameOf(bed))}`, withPlanting(bed, planting));
+    editor.getState().commit(say`Plant ${plantingIn(planting, nameOf(bed))}`, withPlanting(bed, planting));
   } catch (problem) {
     // A bed holds only so many plantings.
     if (!(problem instanceof RangeError)) throw problem;
@@ -146,7 +147,8 @@ function plant(desk: Desk, bed: Bed, planting: Planting) {
   }
   editor.getState().select([bed.id]);
   marks.setState({ patch: { id: bed.id, index: bed.plantings.length } });
-  tellDone(editor, `${cropTitle(planting.crop)} in ${nameOf(bed)}: ${countOf(garden, bed, planting)}`);
+  const what = say`${cropTitle(planting.crop)} in ${nameOf(bed)}`;
+  tellDone(editor, `${what}: ${countOf(garden, bed, planting)}`);
 }
 
 function countOf({ site, units }: Garden, bed: Bed, planting: Planting): string {

@@ -1,7 +1,8 @@
-import { type ItemId, nameOf, type Point } from "../../../src/index.ts";
+import { type ItemId, type Point, say } from "../../../src/index.ts";
 import { tellDone } from "./announce.ts";
 import type { Desk } from "./gesture.ts";
 import { type Cornered, corneredBy, pointOps, pointsOf } from "./gestures/corner.ts";
+import { reshapeLabel, saidOf } from "./names.ts";
 import { leastPoints } from "./plan-points.ts";
 
 /** Takes a corner away, if enough are left for an outline or a line. */
@@ -13,24 +14,23 @@ export function removeCorner(desk: Desk, id: ItemId | null, index: number): bool
   const points = pointsOf(garden, cornered);
   const least = cornered ? leastPoints(cornered) : 3;
   if (points.length <= least) {
-    editor.getState().say(`${least} corners are the least it can have`);
+    editor.getState().say(say`${least} corners are the least it can have`);
     return true;
   }
   marks.setState({ corner: null });
-  reshape(desk, cornered, points.toSpliced(index, 1), "corner removed");
+  reshape(desk, cornered, points.toSpliced(index, 1), say`corner removed`);
   return true;
 }
 
 /** Gives a thing or the yard other corners, as one step; what no garden may hold is refused aloud. */
 export function reshape({ editor }: Desk, cornered: Cornered, points: readonly Point[], what: string) {
-  const { garden, commit, say } = editor.getState();
-  const name = cornered ? nameOf(cornered) : "the yard";
+  const { garden, commit } = editor.getState();
   try {
-    commit(`Reshape ${name}`, pointOps(garden, cornered, points));
-    tellDone(editor, `${name}: ${what}`);
+    commit(reshapeLabel(cornered), pointOps(garden, cornered, points));
+    tellDone(editor, saidOf(cornered, what));
   } catch (problem) {
     // Without that corner the outline may cross itself; no garden may hold that.
     if (!(problem instanceof RangeError)) throw problem;
-    say("The outline would cross itself");
+    editor.getState().say(say`The outline would cross itself`);
   }
 }

@@ -8,6 +8,7 @@ import {
   outlineOf,
   type Ring,
   type Snag,
+  say,
 } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { carried } from "../carried.ts";
@@ -118,5 +119,6 @@ const isGap = ({ at, unit, itemIds }: Snag): boolean =>
 /** "20 in · 4 in short". */
 function gapWords({ measured, limit }: Snag, { units }: Pen): string {
   const off = formatShort(Math.abs(limit - measured), units);
-  return `${formatShort(measured, units)} · ${off} ${measured < limit ? "short" : "over"}`;
+  const now = formatShort(measured, units);
+  return measured < limit ? say`${now} · ${off} short` : say`${now} · ${off} over`;
 }

@@ -1,5 +1,5 @@
 import type { Point } from "../../../src/index.ts";
-import { centroid } from "../../../src/index.ts";
+import { centroid, say } from "../../../src/index.ts";
 import { INK } from "../../style/ink.ts";
 import { LETTERS, letter } from "../lettering.ts";
 import { type Pen, rule, traceRing } from "../pen.ts";
@@ -18,5 +18,5 @@ export function paintGhost(pen: Pen, ring: readonly Point[]): void {
   ctx.beginPath();
   traceRing(pen, ring, 2);
   rule(pen, { colour: INK.accent, width: 2, dash: [8, 5] });
-  letter(pen, "best place", toScreen(pen.view, centroid(ring)), { ...LETTERS.size, colour: "accent" });
+  letter(pen, say`best place`, toScreen(pen.view, centroid(ring)), { ...LETTERS.size, colour: "accent" });
 }

@@ -1,4 +1,4 @@
-import { boundsOfItem, formatHours, type Garden, type ItemId } from "../../../src/index.ts";
+import { boundsOfItem, formatHours, type Garden, type ItemId, say } from "../../../src/index.ts";
 import { LETTERS, type Letters, letter } from "../lettering.ts";
 import type { Pen } from "../pen.ts";
 import { toScreen } from "../viewport.ts";
@@ -17,5 +17,5 @@ export function paintSunUnderHand(
   if (!bed) return;
   const { minX, maxX, minY } = boundsOfItem(bed);
   const [x, y] = toScreen(pen.view, [(minX + maxX) / 2, minY]);
-  letter(pen, `${formatHours(hours)} of sun`, [x, y - ABOVE], HOURS);
+  letter(pen, say`${formatHours(hours)} of sun`, [x, y - ABOVE], HOURS);
 }

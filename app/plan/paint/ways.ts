@@ -8,6 +8,7 @@ import {
   type Point,
   type Route,
   type Snag,
+  say,
   type TurningSpace,
 } from "../../../src/index.ts";
 import { INK, type InkName } from "../../style/ink.ts";
@@ -44,12 +45,14 @@ const HOSE = { colour: "water", dash: [7, 4] } as const;
 
 /** The ways of a bed: to the kitchen, along the hose, the narrowest place, where a wheelchair turns. */
 export function paintWays(pen: Pen, bed: BedAccess, access: Access, ways: Ways, taken: Box[]): void {
-  if (ways.kitchen && bed.kitchen) paintRoute(pen, bed.kitchen, "kitchen", WALK, taken);
-  if (ways.hose && bed.hose) paintRoute(pen, bed.hose, "hose", HOSE, taken);
+  const far = ({ length }: Route) => formatDistance(length, pen.units);
+  if (ways.kitchen && bed.kitchen)
+    paintRoute(pen, bed.kitchen, say`kitchen ${far(bed.kitchen)}`, WALK, taken);
+  if (ways.hose && bed.hose) paintRoute(pen, bed.hose, say`hose ${far(bed.hose)}`, HOSE, taken);
   const narrowest = bed.fromGate?.narrowest ?? bed.fromDoor?.narrowest ?? null;
   // What stands beside the bed itself is dimensioned with it.
   if (ways.narrowest && narrowest && narrowest.width < WIDE && !narrowest.between.includes(bed.id)) {
-    const words = `way ${formatShort(narrowest.width, pen.units)}`;
+    const words = say`way ${formatShort(narrowest.width, pen.units)}`;
     paintDimension(pen, { from: narrowest.from, to: narrowest.to, words, colour: "faint" });
   }
   const space = access.wheelchair?.turningAt.find(({ bed: id }) => id === bed.id)?.space;
@@ -67,8 +70,8 @@ const isNear = ([ax, ay]: Point, [bx, by]: Point): boolean => Math.hypot(ax - bx
 
 function paintRoute(
   pen: Pen,
-  { points, length }: Route,
-  name: string,
+  { points }: Route,
+  words: string,
   { colour, dash }: { readonly colour: InkName; readonly dash: readonly number[] },
   taken: Box[],
 ): void {
@@ -78,7 +81,6 @@ function paintRoute(
   ctx.lineCap = "butt";
   traceLine(pen, points);
   rule(pen, { colour: INK[colour], width: 2, dash });
-  const words = `${name} ${formatDistance(length, pen.units)}`;
   const letters: Letters = { ...LETTERS.size, weight: 600, colour };
   const line = points.map((point) => toScreen(pen.view, point));
   const box = clearPlace(line, measure(words, letters), letters.size, taken);
@@ -92,6 +94,6 @@ function paintTurningSpace(pen: Pen, space: TurningSpace): void {
   if (space.kind === "circle") traceCircle(pen, space.at, space.diameter / 2);
   else traceRing(pen, space.outline);
   rule(pen, { colour: INK.ink, width: 1.5, dash: [6, 5] });
-  const words = space.kind === "circle" ? `${formatDistance(space.diameter, units)} turn` : "T turn";
+  const words = space.kind === "circle" ? say`${formatDistance(space.diameter, units)} turn` : say`T turn`;
   letter(pen, words, toScreen(view, space.at), LETTERS.size);
 }

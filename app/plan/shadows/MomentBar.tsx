@@ -1,3 +1,4 @@
+import { say } from "../../../src/index.ts";
 import { HourSlider } from "../../moment/HourSlider.tsx";
 import { useMoment, useToldMinutes } from "../../moment/moment.ts";
 import { timeWords } from "../../moment/moment-words.ts";
@@ -20,9 +21,9 @@ function Bar() {
   const minutes = useToldMinutes();
   return (
     <fieldset className="moment-bar">
-      <legend className="unseen">Shadows on the plan</legend>
+      <legend className="unseen">{say`Shadows on the plan`}</legend>
       <PlayButton bare />
-      <HourSlider site={site} label="Hour of the shadows" bare />
+      <HourSlider site={site} label={say`Hour of the shadows`} bare />
       <span className="moment-now">
         <strong>{timeWords(minutes, dayMarks(site, day).noon)}</strong> {shortDay(day)}
       </span>

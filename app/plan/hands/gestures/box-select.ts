@@ -1,6 +1,7 @@
 import type { Box, Garden, ItemId, Point } from "../../../../src/index.ts";
 import { bodyOf } from "../bodies.ts";
 import type { Desk, Gesture, Hand } from "../gesture.ts";
+import { chosenWords } from "../names.ts";
 
 /** Draws a box; what lies whole inside it becomes selected, together with what was if `more`. */
 export function startBoxSelect({ editor, marks }: Desk, start: Hand, more: boolean): Gesture {
@@ -15,7 +16,7 @@ export function startBoxSelect({ editor, marks }: Desk, start: Hand, more: boole
     end() {
       marks.setState({ box: null });
       editor.getState().select(more ? [...selection, ...inside] : inside);
-      editor.getState().say(inside.length === 1 ? "1 thing chosen" : `${inside.length} things chosen`);
+      editor.getState().say(chosenWords(inside.length));
     },
     cancel() {
       marks.setState({ box: null });

@@ -6,7 +6,6 @@ import {
   type Garden,
   type Item,
   type ItemId,
-  nameOf,
   type Op,
   type Point,
   subtract,
@@ -15,6 +14,7 @@ import { type Body, bodyOf, yardBody } from "../bodies.ts";
 import { type Constraint, levelWith, pointOnLine } from "../constraints.ts";
 import { type Desk, finestStep, type Gesture, type Hand, SNAP_PIXELS } from "../gesture.ts";
 import { gridOrigin, gridStep } from "../grid.ts";
+import { reshapeLabel } from "../names.ts";
 import { resettled } from "../onto-line.ts";
 import { changesForPoints, hasPoints, isLine, type PointedItem, planPoints } from "../plan-points.ts";
 import { snap } from "../snapping.ts";
@@ -47,7 +47,7 @@ export function startCorner(
       handle: at,
       held: cornered ? [cornered.id] : [],
       cursor: "move",
-      label: cornered ? `Reshape ${nameOf(cornered)}` : "Reshape the yard",
+      label: reshapeLabel(cornered),
       pulledTo(to, hand) {
         const { view } = editor.getState();
         const { at: held, guides } = heldPoint(garden, bodies, to, neighbours, hand, view.scale);

@@ -1,4 +1,4 @@
-import { add, type Op, type Point, subtract } from "../../../../src/index.ts";
+import { add, type Op, type Point, say, subtract } from "../../../../src/index.ts";
 import { liesUnder } from "../../../underlay/placing.ts";
 import { tellDone } from "../announce.ts";
 import { type Desk, type Gesture, type Hand, tryPreview } from "../gesture.ts";
@@ -21,8 +21,8 @@ export function startMoveUnderlay(desk: Desk, start: Hand): Gesture {
       if (underlay) tryPreview(desk, opsTo(add(underlay.at, subtract(plan, start.plan))));
     },
     end() {
-      editor.getState().commitPreview("Move the picture beneath");
-      tellDone(editor, "Picture moved");
+      editor.getState().commitPreview(say`Move the picture beneath`);
+      tellDone(editor, say`Picture moved`);
     },
     cancel() {
       editor.getState().dropPreview();

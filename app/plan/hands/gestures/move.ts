@@ -1,4 +1,4 @@
-import { type ItemId, subtract } from "../../../../src/index.ts";
+import { type ItemId, say, subtract } from "../../../../src/index.ts";
 import { tellDone } from "../announce.ts";
 import { carry, carryOps } from "../carrying.ts";
 import { type Desk, type Gesture, type Hand, tryPreview } from "../gesture.ts";
@@ -28,8 +28,8 @@ export function startMove(desk: Desk, ids: ReadonlySet<ItemId>, start: Hand): Ge
         editor.getState().dropPreview();
         return;
       }
-      editor.getState().commitPreview(`Move ${namesOf(moving)}`);
-      tellDone(editor, `${namesOf(moving)} moved`);
+      editor.getState().commitPreview(say`Move ${namesOf(moving)}`);
+      tellDone(editor, say`${namesOf(moving)} moved`);
     },
     cancel() {
       letGo();

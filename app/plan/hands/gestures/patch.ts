@@ -1,4 +1,4 @@
-import { nameOf, type Point, plantsOf, subtract, turned, unplaced } from "../../../../src/index.ts";
+import { nameOf, type Point, plantsOf, say, subtract, turned, unplaced } from "../../../../src/index.ts";
 import { countWords, plantingIn } from "../../../planting/crop-words.ts";
 import type { Desk, Gesture, Hand } from "../gesture.ts";
 import { heldCornerOf, heldPatchAt, type PatchGrid, patchGrid } from "../patch-snap.ts";
@@ -52,7 +52,7 @@ function startPatch(
       handle: patchPoint(bed, patch, grip),
       held: [bed.id],
       cursor: cursor ?? cursorFor(turned(grip, bed.turn)),
-      label: `Place ${plantingIn(planting, nameOf(bed))}`,
+      label: say`Place ${plantingIn(planting, nameOf(bed))}`,
       pulledTo(to, hand): Pulled {
         const grid = patchGrid(bed, index, garden, hand, editor.getState().view.scale);
         if (!grid) return { ops: [], text: "" };

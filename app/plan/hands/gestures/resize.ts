@@ -7,6 +7,7 @@ import {
   nameOf,
   type Point,
   placed,
+  say,
   scale,
   turned,
 } from "../../../../src/index.ts";
@@ -32,7 +33,7 @@ export function startResize(desk: Desk, item: Shaped, grip: Grip, start: Hand): 
       handle,
       held: [item.id],
       cursor: cursorFor(turned(grip, item.turn)),
-      label: `Resize ${nameOf(item)}`,
+      label: say`Resize ${nameOf(item)}`,
       pulledTo(to, hand) {
         const { size, guides } = pulledSize(garden, item, grip, to, hand, editor.getState().view.scale);
         const changes = resizedTo(item, grip, size);
@@ -107,7 +108,7 @@ function reachSizes(garden: Garden, item: Shaped, face: Face, axis: 0 | 1): Cons
         kind: "line",
         from,
         to,
-        label: sides === 1 ? "reached from one side" : "reached from both sides",
+        label: sides === 1 ? say`reached from one side` : say`reached from both sides`,
       };
     },
   }));

@@ -9,6 +9,7 @@ import {
   limitsOf,
   nameOf,
   placed,
+  say,
   scale,
   subtract,
   unplaced,
@@ -35,7 +36,7 @@ function rounding(garden: Garden, hand: Hand, pixels: number): (mm: number) => n
 const pullOf = (item: Item, handle: Handle): Pick<Pull, "handle" | "held" | "label" | "cursor"> => ({
   handle: handle.at,
   held: [item.id],
-  label: `Resize ${nameOf(item)}`,
+  label: say`Resize ${nameOf(item)}`,
   cursor: cursorFor(subtract(handle.at, item.at)),
 });
 
@@ -80,7 +81,7 @@ export function startCanopy(
         const canopy = Math.max(LEAST, tree.trunk, round(2 * distance(tree.at, to)));
         return {
           ops: [{ op: "set", id: tree.id, changes: { canopy } }],
-          text: `crown ${formatLength(canopy, garden.units)}`,
+          text: say`crown ${formatLength(canopy, garden.units)}`,
         };
       },
     },

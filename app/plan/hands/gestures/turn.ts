@@ -1,4 +1,4 @@
-import { type Item, nameOf, type Op, type Point, subtract } from "../../../../src/index.ts";
+import { type Item, nameOf, type Op, type Point, say, subtract } from "../../../../src/index.ts";
 import type { Desk, Gesture, Hand } from "../gesture.ts";
 import { carriedBy } from "../onto-line.ts";
 import { startPull } from "./pull.ts";
@@ -18,7 +18,7 @@ export function startTurn(desk: Desk, item: Item, handle: Point, start: Hand): G
       handle,
       held: [item.id],
       cursor: "grabbing",
-      label: `Turn ${nameOf(item)}`,
+      label: say`Turn ${nameOf(item)}`,
       pulledTo(to, hand) {
         const turn = heldTurn(item.turn + angleOf(subtract(to, item.at)) - taken, hand);
         const by = turn - item.turn;
