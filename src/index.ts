@@ -169,6 +169,7 @@ export type { AimedPlan, CutJob } from "./takeoff/aimed-plan.ts";
 export type { ProvenPlans } from "./takeoff/buy-boards.ts";
 export { type Carrying, carrying } from "./takeoff/carrying.ts";
 export { costOf } from "./takeoff/cost-of.ts";
+export { countedBy } from "./takeoff/counted.ts";
 export { takeoffCsv } from "./takeoff/csv.ts";
 export { cutBoards, proveCutPlan } from "./takeoff/cutting/cut-boards.ts";
 export { type LayeringSaving, layeringSavings } from "./takeoff/layering.ts";
@@ -190,6 +191,7 @@ export type {
 } from "./takeoff/types.ts";
 export { compareWalls, type WallChoice } from "./takeoff/wall-choices.ts";
 export { costAYear, type Renewal, type YearCost } from "./takeoff/year-cost.ts";
+export { decimalMark, fixed } from "./units/decimals.ts";
 export {
   figure,
   formatArea,
@@ -310,6 +312,6 @@ export { litresByRule, WEEKLY_RULE } from "./water/weekly-rule.ts";
 export { WETTED, WETTED_SOURCE, WETTING_SOURCE, type Wetting } from "./water/wetted-soil.ts";
 export { type BedLines, planZones, type Zone, type ZonePart, type ZonePlan } from "./water/zones.ts";
 export { capital, listed, midSentence, numberWord } from "./words/phrases.ts";
-export { say, sayCount, told, word } from "./words/say.ts";
+export { say, sayCount, told, toldWhenRead, word } from "./words/say.ts";
 export { speakIn } from "./words/speak-in.ts";
 export { LANGUAGES, type Language, language } from "./words/speaker.ts";

@@ -3,7 +3,7 @@ import { type Grade, LIMITS, limitIds, rulesTable } from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { plural } from "../dialogs/plural.ts";
-import { GRADE_WORDS } from "../ledger/GradeMark.tsx";
+import { gradeWords } from "../ledger/GradeMark.tsx";
 import { useFindings } from "../live/findings.ts";
 import { findRules } from "./find-rules.ts";
 import { LimitLine } from "./LimitLine.tsx";
@@ -56,8 +56,8 @@ export function RulesDialog() {
       {GRADES.map((grade) => {
         const ofGrade = found.filter((rule) => rule.grade === grade);
         return ofGrade.length === 0 ? null : (
-          <section key={grade} aria-label={GRADE_WORDS[grade]}>
-            <h3>{GRADE_WORDS[grade]}</h3>
+          <section key={grade} aria-label={gradeWords(grade)}>
+            <h3>{gradeWords(grade)}</h3>
             <ul className="rules">
               {ofGrade.map((rule) => (
                 <RuleEntry

@@ -1,5 +1,5 @@
 import type { RuleRow } from "../../src/index.ts";
-import { GRADE_WORDS } from "../ledger/GradeMark.tsx";
+import { gradeWords } from "../ledger/GradeMark.tsx";
 import { sourceText } from "../ledger/snags/SourceLine.tsx";
 
 /** The rules in which every word that was typed occurs, wherever in their text; all of them for no word. */
@@ -15,7 +15,7 @@ const textOf = ({ id, grade, promise, why, source, limits }: RuleRow): string =>
   plain(
     [
       id.replaceAll("-", " "),
-      GRADE_WORDS[grade],
+      gradeWords(grade),
       promise,
       why,
       sourceText(source),

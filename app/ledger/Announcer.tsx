@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { say } from "../../src/index.ts";
 import { useFindings } from "../live/findings.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { countSnags, lesser, toFix } from "./counts.ts";
@@ -20,7 +21,7 @@ export function Announcer() {
   useEffect(() => {
     const news = [
       message.count === told.message ? "" : message.text,
-      count === told.count || told.count === "" || message.text.includes("to fix") ? "" : count,
+      count === told.count || told.count === "" || message.text.includes(say`to fix`) ? "" : count,
     ].filter(Boolean);
     const timer = setTimeout(() => {
       if (news.length > 0) setSaid(news.join(" "));

@@ -1,7 +1,12 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
+import { say, told, word } from "../../src/index.ts";
 import { STOPS, useLedger } from "./ledger-state.ts";
 
-const NAMES = { low: "only the figures", half: "half way up", full: "all the way up" } as const;
+const NAMES = {
+  low: word("only the figures"),
+  half: word("half way up"),
+  full: word("all the way up"),
+} as const;
 
 /** Farther than this and a press was a drag, in pixels. */
 const SLOP = 8;
@@ -44,7 +49,7 @@ export function GrabBar() {
     <button
       type="button"
       className="grab-bar"
-      aria-label={`Ledger: ${NAMES[stop]}. Draw it up or down.`}
+      aria-label={say`Ledger: ${told(NAMES[stop])}. Draw it up or down.`}
       onPointerDown={onPointerDown}
       onPointerUp={onPointerUp}
       onPointerCancel={() => {

@@ -1,11 +1,13 @@
 import type { JSX } from "react";
-import type { Grade } from "../../src/index.ts";
+import { type Grade, told, word } from "../../src/index.ts";
 
-export const GRADE_WORDS: Readonly<Record<Grade, string>> = {
-  must: "Must fix",
-  should: "Should fix",
-  note: "Worth knowing",
+const GRADE_WORDS: Readonly<Record<Grade, string>> = {
+  must: word("Must fix"),
+  should: word("Should fix"),
+  note: word("Worth knowing"),
 };
+
+export const gradeWords = (grade: Grade): string => told(GRADE_WORDS[grade]);
 
 interface Props {
   readonly grade: Grade;
@@ -14,7 +16,7 @@ interface Props {
 
 /**
  * A grade as a shape that survives without colour: an eight-sided stop, a triangle, a circle. The shape says nothing
- * to a screen reader: put the word beside it (`GRADE_WORDS`).
+ * to a screen reader: put the word beside it (`gradeWords`).
  */
 export function GradeMark({ grade, size = 20 }: Props) {
   return (

@@ -1,4 +1,5 @@
 import { type ComponentType, lazy, Suspense } from "react";
+import { say } from "../../src/index.ts";
 import { Fallback } from "../Fallback.tsx";
 import type { Leaf as LeafName } from "../store/editor.ts";
 import { useEditor } from "../store/use-editor.ts";
@@ -26,8 +27,8 @@ export function Leaf() {
   const Shown = SHOWN[leaf];
   return (
     <section className="leaf" role="tabpanel" id={PANEL_ID} aria-labelledby={tabId(leaf)}>
-      <Fallback what="This leaf" about={leaf}>
-        <Suspense fallback={<p className="leaf-text quiet">Turning the leaf…</p>}>
+      <Fallback what={say`This leaf`} about={leaf}>
+        <Suspense fallback={<p className="leaf-text quiet">{say`Turning the leaf…`}</p>}>
           <Shown />
         </Suspense>
       </Fallback>

@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { Announcer } from "./Announcer.tsx";
 import { CardArea } from "./card/CardArea.tsx";
 import { GrabBar } from "./GrabBar.tsx";
@@ -11,8 +12,13 @@ export function Ledger() {
   const stop = useLedger((s) => s.stop);
   const cardOpen = useLedger((s) => s.cardOpen);
   return (
-    <aside className="ledger" aria-label="Ledger" data-stop={stop} data-card={cardOpen ? "open" : "shut"}>
-      <h2 className="unseen">Ledger</h2>
+    <aside
+      className="ledger"
+      aria-label={say`Ledger`}
+      data-stop={stop}
+      data-card={cardOpen ? "open" : "shut"}
+    >
+      <h2 className="unseen">{say`Ledger`}</h2>
       <GrabBar />
       <Summary />
       <Tabs />

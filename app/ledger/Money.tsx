@@ -1,4 +1,4 @@
-import { formatMoney, formatShare, type Takeoff } from "../../src/index.ts";
+import { formatMoney, formatShare, say, type Takeoff } from "../../src/index.ts";
 
 interface Props {
   readonly takeoff: Takeoff;
@@ -11,7 +11,7 @@ export const Money = ({ takeoff, proof }: Props) => (
   <p className="summary-part" data-proof={proof}>
     <strong>{formatMoney(takeoff.total, takeoff.currency, false)}</strong>
     <span>
-      {takeoff.total > 0 ? `fill is ${formatShare(takeoff.fillShare)} of it` : "nothing to buy yet"}
+      {takeoff.total > 0 ? say`fill is ${formatShare(takeoff.fillShare)} of it` : say`nothing to buy yet`}
     </span>
   </p>
 );

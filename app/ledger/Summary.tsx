@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react";
+import { say } from "../../src/index.ts";
 import { useFindings } from "../live/findings.ts";
 import { countSnags, lesser, toFix } from "./counts.ts";
 import { useLedger } from "./ledger-state.ts";
@@ -19,8 +20,8 @@ export function Summary() {
     return (
       <div className="summary">
         <p className="summary-part quiet">
-          <strong>Reckoning…</strong>
-          <span>what is to fix, and what it costs</span>
+          <strong>{say`Reckoning…`}</strong>
+          <span>{say`what is to fix, and what it costs`}</span>
         </p>
       </div>
     );
@@ -29,7 +30,7 @@ export function Summary() {
     <div className="summary">
       <p className="summary-part" data-clear={counts.must === 0} data-trying={trying !== null}>
         <strong>{toFix(counts)}</strong>
-        <span>{trying ? `with “${trying}”` : lesser(counts)}</span>
+        <span>{trying ? say`with “${trying}”` : lesser(counts)}</span>
       </p>
       {takeoff ? (
         <Suspense fallback={<Money takeoff={takeoff} proof="proving" />}>

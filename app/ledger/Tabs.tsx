@@ -1,4 +1,5 @@
 import type { KeyboardEvent } from "react";
+import { say, told } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { LEAVES, PANEL_ID, tabId } from "./leaves.ts";
 import { useLedger } from "./ledger-state.ts";
@@ -30,7 +31,7 @@ export function Tabs() {
   };
 
   return (
-    <div className="tabs" role="tablist" aria-label="Leaves of the ledger" onKeyDown={onKeyDown}>
+    <div className="tabs" role="tablist" aria-label={say`Leaves of the ledger`} onKeyDown={onKeyDown}>
       {LEAVES.map((one, index) => (
         <button
           key={one.leaf}
@@ -42,7 +43,7 @@ export function Tabs() {
           tabIndex={one.leaf === leaf ? 0 : -1}
           onClick={() => onTap(index)}
         >
-          {one.label}
+          {told(one.label)}
         </button>
       ))}
     </div>

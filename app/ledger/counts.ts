@@ -1,4 +1,4 @@
-import type { Grade, Snag } from "../../src/index.ts";
+import { type Grade, type Snag, say, sayCount } from "../../src/index.ts";
 
 export type Counts = Readonly<Record<Grade, number>>;
 
@@ -8,13 +8,14 @@ export function countSnags(snags: readonly Snag[]): Counts {
 }
 
 /** "3 to fix", "Nothing to fix" */
-export const toFix = ({ must }: Counts): string => (must === 0 ? "Nothing to fix" : `${must} to fix`);
+export const toFix = ({ must }: Counts): string => (must === 0 ? say`Nothing to fix` : say`${must} to fix`);
 
 /** "1 should fix · 3 worth knowing"; what there is none of is left out. */
 export function lesser({ must, should, note }: Counts): string {
-  const parts = [should > 0 ? `${should} should fix` : "", note > 0 ? `${note} worth knowing` : ""].filter(
-    Boolean,
-  );
+  const parts = [
+    should > 0 ? sayCount(should, { one: "{{count}} should fix", other: "{{count}} should fix" }) : "",
+    note > 0 ? say`${note} worth knowing` : "",
+  ].filter(Boolean);
   if (parts.length > 0) return parts.join(" · ");
-  return must > 0 ? "nothing else" : "no snags left";
+  return must > 0 ? say`nothing else` : say`no snags left`;
 }

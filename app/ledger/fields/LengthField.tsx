@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { formatLength, parseLength } from "../../../src/index.ts";
+import { formatLength, parseLength, say } from "../../../src/index.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { TypedField } from "./TypedField.tsx";
@@ -22,7 +22,7 @@ export function LengthField({ may = "above-zero", label, ...rest }: Props) {
 
   const read = (text: string): number => {
     const mm = parseLength(text, units, { negative: may === "negative" });
-    if (may === "above-zero" && mm === 0) throw new RangeError(`${label} must be above 0.`);
+    if (may === "above-zero" && mm === 0) throw new RangeError(say`${label} must be above 0.`);
     return mm;
   };
 

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { say } from "../../../src/index.ts";
 import { readNumber, writeNumber } from "./read-number.ts";
 import { TypedField } from "./TypedField.tsx";
 
@@ -20,9 +21,9 @@ interface Props {
 export function NumberField({ least, most, whole = false, decimals = 2, label, unit, ...rest }: Props) {
   const read = (text: string): number => {
     const value = readNumber(text, unit);
-    if (whole && !Number.isInteger(value)) throw new RangeError(`${label} must be a whole number.`);
+    if (whole && !Number.isInteger(value)) throw new RangeError(say`${label} must be a whole number.`);
     if (value < least || value > most) {
-      throw new RangeError(`${label} must be from ${writeNumber(least)} to ${writeNumber(most)}.`);
+      throw new RangeError(say`${label} must be from ${writeNumber(least)} to ${writeNumber(most)}.`);
     }
     return value;
   };

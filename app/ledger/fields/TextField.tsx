@@ -1,3 +1,4 @@
+import { say } from "../../../src/index.ts";
 import { TypedField } from "./TypedField.tsx";
 
 interface Props {
@@ -11,7 +12,7 @@ interface Props {
 const LONGEST = 80;
 
 function readText(text: string): string {
-  if (text.length > LONGEST) throw new RangeError(`At most ${LONGEST} letters.`);
+  if (text.length > LONGEST) throw new RangeError(say`At most ${LONGEST} letters.`);
   return text;
 }
 

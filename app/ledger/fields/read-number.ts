@@ -1,3 +1,5 @@
+import { decimalMark, say } from "../../../src/index.ts";
+
 /**
  * Reads a plain number as people type it.
  *
@@ -10,12 +12,13 @@ export function readNumber(text: string, unit = ""): number {
     .replace(/^[\u2212\u2013]/, "-")
     .replace(new RegExp(`\\s*${escaped(unit)}$`, "i"), "");
   if (!/^[-+]?(\d+([.,]\d*)?|[.,]\d+)$/.test(bare)) {
-    throw new RangeError(`“${text}” is not a number.`);
+    throw new RangeError(say`“${text}” is not a number.`);
   }
   return Number(bare.replace(",", "."));
 }
 
-/** At most so many decimals, without trailing noughts. */
-export const writeNumber = (value: number, decimals = 2): string => String(Number(value.toFixed(decimals)));
+/** At most so many decimals, without trailing noughts, with the decimal mark of the language spoken. */
+export const writeNumber = (value: number, decimals = 2): string =>
+  String(Number(value.toFixed(decimals))).replace(".", decimalMark());
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");

@@ -1,4 +1,4 @@
-import type { Garden } from "../../../src/index.ts";
+import { type Garden, say } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
@@ -12,7 +12,7 @@ const LONGEST_HORIZON = 100;
 export function readCurrency(text: string): string {
   const code = text.trim().toUpperCase();
   if (!/^[A-Z]{3}$/.test(code))
-    throw new RangeError("Type the currency’s three letters, such as USD or EUR.");
+    throw new RangeError(say`Type the currency’s three letters, such as USD or EUR.`);
   return code;
 }
 
@@ -23,7 +23,7 @@ export function readDate(text: string): string | null {
   const date = new Date(`${typed}T00:00:00Z`);
   const real = !Number.isNaN(date.getTime()) && date.toISOString().startsWith(typed);
   if (!/^\d{4}-\d\d-\d\d$/.test(typed) || !real) {
-    throw new RangeError("Type a date such as 2027-04-26, or leave it empty.");
+    throw new RangeError(say`Type a date such as 2027-04-26, or leave it empty.`);
   }
   return typed;
 }
@@ -39,65 +39,62 @@ type PriceChanges = Partial<Omit<Garden["prices"], "own">>;
 export function BuyingSection({ garden }: { readonly garden: Garden }) {
   const commit = useEditor((s) => s.commit);
   const { prices } = garden;
-  const set = (what: string, changes: Changes) => commit(`Set ${what}`, [{ op: "set-garden", changes }]);
+  const set = (what: string, changes: Changes) => commit(say`Set ${what}`, [{ op: "set-garden", changes }]);
   const setPrices = (what: string, changes: PriceChanges) => set(what, { prices: changes });
 
   return (
     <CardSection
-      title="Units, paper and prices"
-      gist={`${garden.units === "us" ? "ft-in" : "metric"}, ${prices.currency}`}
+      title={say`Units, paper and prices`}
+      gist={`${garden.units === "us" ? say`ft-in` : say`metric`}, ${prices.currency}`}
     >
       <ChoiceField
-        label="Lengths in"
+        label={say`Lengths in`}
         value={garden.units}
         choices={[
-          { value: "us", label: "Feet and inches" },
-          { value: "metric", label: "Metres and centimetres" },
+          { value: "us", label: say`Feet and inches` },
+          { value: "metric", label: say`Metres and centimetres` },
         ]}
-        onCommit={(units) => set("the units", { units })}
+        onCommit={(units) => set(say`the units`, { units })}
       />
       <ChoiceField
-        label="Paper"
+        label={say`Paper`}
         value={garden.paper}
         choices={[
-          { value: "letter", label: "Letter" },
+          { value: "letter", label: say`Letter` },
           { value: "a4", label: "A4" },
         ]}
-        onCommit={(paper) => set("the paper", { paper })}
+        onCommit={(paper) => set(say`the paper`, { paper })}
       />
       <TypedField
-        label="Currency"
+        label={say`Currency`}
         value={prices.currency}
         write={(code) => code}
         read={readCurrency}
-        onCommit={(currency) => setPrices("the currency", { currency })}
+        onCommit={(currency) => setPrices(say`the currency`, { currency })}
       />
       <NumberField
-        label="Reckoned over"
-        unit="years"
+        label={say`Reckoned over`}
+        unit={say`years`}
         whole
         least={1}
         most={LONGEST_HORIZON}
         value={prices.horizon}
-        onCommit={(horizon) => setPrices("the years reckoned over", { horizon })}
+        onCommit={(horizon) => setPrices(say`the years reckoned over`, { horizon })}
       />
       <TextField
-        label="Own prices are from"
+        label={say`Own prices are from`}
         value={prices.supplier}
-        onCommit={(supplier) => setPrices("the supplier", { supplier })}
+        onCommit={(supplier) => setPrices(say`the supplier`, { supplier })}
       />
       <TypedField
-        label="Own prices are of"
+        label={say`Own prices are of`}
         value={prices.asOf}
         write={(date) => date ?? ""}
         read={readDate}
-        note="a date such as 2027-04-26"
-        onCommit={(asOf) => setPrices("the date of prices", { asOf })}
+        note={say`a date such as 2027-04-26`}
+        onCommit={(asOf) => setPrices(say`the date of prices`, { asOf })}
       />
-      <p className="field-note wide">
-        The prices themselves stand under Takeoff, with what is bought at them. The years are those over which
-        cost a year, renewals and walls are compared.
-      </p>
+      <p className="field-note wide">{say`The prices themselves stand under Takeoff, with what is bought at them. The years are those over which cost a year, renewals and walls are compared.`}</p>
     </CardSection>
   );
 }

@@ -1,4 +1,4 @@
-import type { Garden } from "../../../src/index.ts";
+import { type Garden, say } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
@@ -15,50 +15,50 @@ export function CuttingSection({ garden }: { readonly garden: Garden }) {
   const set = (what: string, changes: Partial<Cutting>) =>
     useEditor
       .getState()
-      .commit(`Set ${what}`, [{ op: "set-garden", changes: { cutting: { ...cutting, ...changes } } }]);
+      .commit(say`Set ${what}`, [{ op: "set-garden", changes: { cutting: { ...cutting, ...changes } } }]);
 
   return (
-    <CardSection title="Boards and saw" gist={gistOf(cutting)}>
+    <CardSection title={say`Boards and saw`} gist={gistOf(cutting)}>
       <LengthField
-        label="The saw takes"
+        label={say`The saw takes`}
         may="zero"
         value={cutting.kerf}
-        note="with each cut"
-        onCommit={(kerf) => set("the saw’s cut", { kerf })}
+        note={say`with each cut`}
+        onCommit={(kerf) => set(say`the saw’s cut`, { kerf })}
       />
       <LengthField
-        label="Offcuts kept from"
+        label={say`Offcuts kept from`}
         may="zero"
         value={cutting.worthKeeping}
-        note="shorter ones are waste"
-        onCommit={(worthKeeping) => set("the offcut worth keeping", { worthKeeping })}
+        note={say`shorter ones are waste`}
+        onCommit={(worthKeeping) => set(say`the offcut worth keeping`, { worthKeeping })}
       />
       <ChoiceField
-        label="The cut plan aims at"
+        label={say`The cut plan aims at`}
         value={cutting.aim}
         choices={[
-          { value: "least-cost", label: "Least cost" },
-          { value: "least-waste", label: "Least waste" },
+          { value: "least-cost", label: say`Least cost` },
+          { value: "least-waste", label: say`Least waste` },
         ]}
-        note="of all the boards together"
-        onCommit={(aim) => set("the aim of the cut plan", { aim })}
+        note={say`of all the boards together`}
+        onCommit={(aim) => set(say`the aim of the cut plan`, { aim })}
       />
       <div className="wide">
         <StockField
           lengths={cutting.stockLengths}
           units={units}
-          onCommit={(stockLengths) => set("board lengths", { stockLengths })}
+          onCommit={(stockLengths) => set(say`board lengths`, { stockLengths })}
         />
       </div>
       <OnHandBoards
         cutting={cutting}
         units={units}
-        onCommit={(onHand) => set("boards at home", { onHand })}
+        onCommit={(onHand) => set(say`boards at home`, { onHand })}
       />
       <OwnBoards
         cutting={cutting}
         units={units}
-        onCommit={(ownBoards) => set("own board sizes", { ownBoards })}
+        onCommit={(ownBoards) => set(say`own board sizes`, { ownBoards })}
       />
     </CardSection>
   );
@@ -66,5 +66,6 @@ export function CuttingSection({ garden }: { readonly garden: Garden }) {
 
 function gistOf({ aim, onHand }: Cutting): string {
   const atHome = onHand.reduce((sum, { count }) => sum + count, 0);
-  return `${aim === "least-cost" ? "least cost" : "least waste"}${atHome > 0 ? `, ${atHome} at home` : ""}`;
+  const aimed = aim === "least-cost" ? say`least cost` : say`least waste`;
+  return atHome > 0 ? say`${aimed}, ${atHome} at home` : aimed;
 }

@@ -1,3 +1,5 @@
+import { language, MONTH_NAMES, monthName, say } from "../../../src/index.ts";
+import { shortDay } from "../../moment/year-days.ts";
 import { TypedField } from "../fields/TypedField.tsx";
 
 interface Props {
@@ -8,7 +10,6 @@ interface Props {
   readonly note?: string;
 }
 
-const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /**
@@ -17,32 +18,38 @@ const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
  */
 export function readMonthDay(text: string): string | null {
   if (text.trim() === "") return null;
-  const numbers = /^(\d{1,2})-(\d{1,2})$/.exec(text);
-  const dayFirst = /^(\d{1,2})\s+([a-z]{3,})\.?$/i.exec(text);
-  const monthFirst = /^([a-z]{3,})\.?\s+(\d{1,2})$/i.exec(text);
+  const numbers = /^(\d{1,2})-(\d{1,2})$/.exec(inFigures(text));
+  const dayFirst = /^(\d{1,2})\.?\s+(\p{L}{3,})\.?$/iu.exec(text);
+  const monthFirst = /^(\p{L}{3,})\.?\s+(\d{1,2})\.?$/iu.exec(text);
   const month = numbers ? Number(numbers[1]) : monthNumber(dayFirst?.[2] ?? monthFirst?.[1] ?? "");
   const day = Number(numbers?.[2] ?? dayFirst?.[1] ?? monthFirst?.[2]);
-  if (!(month >= 1 && month <= 12)) throw new RangeError("Type a day such as 26 Apr, or leave it empty.");
-  if (!(day >= 1 && day <= DAYS[month - 1]!)) throw new RangeError("That month has no such day.");
+  if (!(month >= 1 && month <= 12)) throw new RangeError(say`Type a day such as 26 Apr, or leave it empty.`);
+  if (!(day >= 1 && day <= DAYS[month - 1]!)) throw new RangeError(say`That month has no such day.`);
   return `${two(month)}-${two(day)}`;
 }
 
-const monthNumber = (word: string): number => MONTHS.indexOf(word.slice(0, 3).toLowerCase()) + 1;
+/** "26.4." is "04-26" to those who write the day first. */
+const inFigures = (text: string): string =>
+  language() === "de" ? text.replace(/^(\d{1,2})\. ?(\d{1,2})\.?$/, "$2-$1") : text;
+
+/** By its first three letters, in English or in the language spoken; 0 for no month. */
+function monthNumber(name: string): number {
+  const wanted = name.slice(0, 3).toLowerCase();
+  const begins = (month: string) => month.toLowerCase().startsWith(wanted);
+  return MONTH_NAMES.findIndex((english, i) => begins(english) || begins(monthName(i + 1))) + 1;
+}
 const two = (n: number): string => String(n).padStart(2, "0");
 
-export function writeMonthDay(value: string | null): string {
-  if (value === null) return "";
-  const [month, day] = value.split("-").map(Number);
-  const name = MONTHS[(month ?? 1) - 1]!;
-  return `${day} ${name.charAt(0).toUpperCase()}${name.slice(1)}`;
-}
+/** "26 Apr" */
+export const writeMonthDay = (value: string | null): string =>
+  value === null ? "" : shortDay(`2000-${value}`);
 
 /** A day of the year, or none. */
 export const DateField = (props: Props) => (
   <TypedField
     write={writeMonthDay}
     read={readMonthDay}
-    note="such as 26 Apr; empty if not known"
+    note={say`such as 26 Apr; empty if not known`}
     {...props}
   />
 );

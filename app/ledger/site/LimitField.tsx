@@ -5,6 +5,7 @@ import {
   LIMITS,
   type LimitId,
   SAME_LENGTH,
+  say,
   type Units,
 } from "../../../src/index.ts";
 import { WhyLink } from "../../help/WhyLink.tsx";
@@ -40,7 +41,7 @@ export function LimitField({ id, own, edition, units }: Props) {
   }, [wanted]);
 
   const set = (value: number | null) =>
-    useEditor.getState().commit(`Set the limit: ${limit.label}`, [
+    useEditor.getState().commit(say`Set the limit: ${limit.label}`, [
       {
         op: "set-limit",
         limit: id,
@@ -53,18 +54,16 @@ export function LimitField({ id, own, edition, units }: Props) {
     <li className="limit" ref={place} data-own={own !== undefined}>
       <ValueField id={id} {...common} />
       <p className="field-note">
-        {own === undefined ? "" : `Default ${writeLimit(id, usual.value, units)}. `}
+        {own === undefined ? "" : `${say`Default ${writeLimit(id, usual.value, units)}.`} `}
         {ended(sourceText(usual.source))} <WhyLink wanted={{ limit: id }} of={limit.label} />
       </p>
       {own === undefined ? null : (
         <button
           type="button"
           className="link"
-          aria-label={`Put ${limit.label} back to ${writeLimit(id, usual.value, units)}`}
+          aria-label={say`Put ${limit.label} back to ${writeLimit(id, usual.value, units)}`}
           onClick={() => set(null)}
-        >
-          Put the default back
-        </button>
+        >{say`Put the default back`}</button>
       )}
     </li>
   );
@@ -85,7 +84,7 @@ const MOST_TIMES = 10;
 
 function ValueField({ id, ...field }: ValueProps) {
   const { unit } = LIMITS[id];
-  if (MULTIPLES.has(id)) return <NumberField unit="times" least={0} most={MOST_TIMES} {...field} />;
+  if (MULTIPLES.has(id)) return <NumberField unit={say`times`} least={0} most={MOST_TIMES} {...field} />;
   switch (unit) {
     case "mm":
       return <LengthField {...field} />;

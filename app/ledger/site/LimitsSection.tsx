@@ -1,5 +1,5 @@
 import { useEffect, useState } from "react";
-import { type Garden, LIMITS, type LimitId } from "../../../src/index.ts";
+import { type Garden, LIMITS, type LimitId, midSentence, say, told } from "../../../src/index.ts";
 import { useLedger } from "../ledger-state.ts";
 import { LimitField } from "./LimitField.tsx";
 import { groupOf, LIMIT_GROUPS, type LimitGroup } from "./limit-groups.ts";
@@ -30,10 +30,10 @@ function Group({ group, ids, garden }: GroupProps) {
       onToggle={(event) => setOpen(event.currentTarget.open)}
     >
       <summary>
-        <span>Limits: {group.toLowerCase()}</span>
+        <span>{say`Limits: ${midSentence(told(group))}`}</span>
         <span className="gist">
           {changed.length === 0
-            ? `${ids.length} at their defaults`
+            ? say`${ids.length} at their defaults`
             : changed.map((id) => LIMITS[id].label).join(", ")}
         </span>
       </summary>

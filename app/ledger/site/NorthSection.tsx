@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
-import { northByCompass, northWords, wholeTurn } from "../../plan/north.ts";
+import { say } from "../../../src/index.ts";
+import { degreesText, northByCompass, northWords, wholeTurn } from "../../plan/north.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
@@ -18,16 +19,16 @@ export function NorthSection({ north }: { readonly north: number }) {
     document.getElementById(READING_ID)?.focus();
     return () => useLedger.getState().wantNorth(false);
   }, [wanted]);
-  const set = (to: number) => commit("Turn north", [{ op: "set-site", changes: { north: to } }]);
+  const set = (to: number) => commit(say`Turn north`, [{ op: "set-site", changes: { north: to } }]);
   return (
-    <CardSection key={String(wanted)} title="North" gist={northWords(north)} open={wanted}>
+    <CardSection key={String(wanted)} title={say`North`} gist={northWords(north)} open={wanted}>
       <NumberField
-        label="North"
-        unit="° from up"
+        label={say`North`}
+        unit={say`° from up`}
         least={-360}
         most={360}
         value={north}
-        note="true north, clockwise"
+        note={say`true north, clockwise`}
         onCommit={set}
       />
       <CompassFields onNorth={set} />
@@ -43,16 +44,10 @@ function CompassFields({ onNorth }: { readonly onNorth: (degrees: number) => voi
   const trueBearing = Number(wholeTurn(reading + declination).toFixed(1));
   return (
     <>
-      <p className="wide field-note">
-        A compass points to magnetic north, not to true north, by which the sun goes. The angle between them
-        is the declination: east where the needle points right of true north, west where it points left. It
-        differs from place to place, in most by up to 20°, and changes a little every year. It stands in the
-        margin of a topographic map, and national geological surveys give it for a place and a year. Stand in
-        the yard, look the way that is up on the plan, and type what the compass reads.
-      </p>
+      <p className="wide field-note">{say`A compass points to magnetic north, not to true north, by which the sun goes. The angle between them is the declination: east where the needle points right of true north, west where it points left. It differs from place to place, in most by up to 20°, and changes a little every year. It stands in the margin of a topographic map, and national geological surveys give it for a place and a year. Stand in the yard, look the way that is up on the plan, and type what the compass reads.`}</p>
       <NumberField
         id={READING_ID}
-        label="Compass reads"
+        label={say`Compass reads`}
         unit="°"
         least={0}
         most={360}
@@ -61,18 +56,20 @@ function CompassFields({ onNorth }: { readonly onNorth: (degrees: number) => voi
         onCommit={setReading}
       />
       <TypedField
-        label="Declination"
+        label={say`Declination`}
         value={declination}
         write={(degrees) => writeAngle(degrees, DECLINATION)}
         read={(text) => readAngle(text, DECLINATION)}
-        note="such as 12.5 E or 3 W"
+        note={say`such as 12.5 E or 3 W`}
         onCommit={setDeclination}
       />
       <p className="wide">
-        Up the plan then faces {trueBearing}° by true north, which lies {northWords(north)}.{" "}
-        <button type="button" className="button small" onClick={() => onNorth(north)}>
-          Set north so
-        </button>
+        {say`Up the plan then faces ${degreesText(trueBearing)}° by true north, which lies ${northWords(north)}.`}{" "}
+        <button
+          type="button"
+          className="button small"
+          onClick={() => onNorth(north)}
+        >{say`Set north so`}</button>
       </p>
     </>
   );

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { FOOT, type Garden, TIMBERS, timberById, type Units } from "../../../src/index.ts";
+import { FOOT, type Garden, say, TIMBERS, timberById, type Units } from "../../../src/index.ts";
 import { boardChoices, boardName } from "../card/bed/board-choices.ts";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { LengthField } from "../fields/LengthField.tsx";
@@ -23,8 +23,8 @@ export function OnHandBoards({ cutting, units, onCommit }: Props) {
   const put = (index: number, row: Row) => onCommit(onHand.with(index, row));
   return (
     <fieldset className="boards-at-home wide">
-      <legend>Boards at home</legend>
-      <p className="field-note">Used first, at no cost.</p>
+      <legend>{say`Boards at home`}</legend>
+      <p className="field-note">{say`Used first, at no cost.`}</p>
       <ul>
         {keyed(onHand).map(({ key, row, index }) => (
           <OnHandRow
@@ -39,7 +39,7 @@ export function OnHandBoards({ cutting, units, onCommit }: Props) {
       {onHand.length < MOST_ROWS ? (
         <AddRow cutting={cutting} units={units} onAdd={(row) => onCommit([...onHand, row])} />
       ) : (
-        <p className="field-note">No more than {MOST_ROWS} rows.</p>
+        <p className="field-note">{say`No more than ${MOST_ROWS} rows.`}</p>
       )}
     </fieldset>
   );
@@ -67,7 +67,7 @@ const OnHandRow = ({ row, name, onCommit, onRemove }: RowProps) => (
   <li>
     <span className="wide">{name}</span>
     <NumberField
-      label={`How many of ${name}`}
+      label={say`How many of ${name}`}
       bare
       whole
       least={1}
@@ -76,12 +76,12 @@ const OnHandRow = ({ row, name, onCommit, onRemove }: RowProps) => (
       onCommit={(count) => onCommit({ ...row, count })}
     />
     <LengthField
-      label={`Length of ${name}`}
+      label={say`Length of ${name}`}
       bare
       value={row.length}
       onCommit={(length) => onCommit({ ...row, length })}
     />
-    <button type="button" className="button small" aria-label={`Take out ${name}`} onClick={onRemove}>
+    <button type="button" className="button small" aria-label={say`Take out ${name}`} onClick={onRemove}>
       ×
     </button>
   </li>
@@ -106,29 +106,27 @@ function AddRow({ cutting, units, onAdd }: AddProps) {
   return (
     <div className="add-board">
       <ChoiceField
-        label="Board at home"
+        label={say`Board at home`}
         value={row.board}
         choices={boardChoices(units, row.board, cutting.ownBoards)}
         onCommit={(board) => set({ board })}
       />
       <ChoiceField
-        label="Its timber"
+        label={say`Its timber`}
         value={row.timber}
         choices={TIMBERS.map(({ id, label }) => ({ value: id, label }))}
         onCommit={(timber) => set({ timber })}
       />
       <NumberField
-        label="How many"
+        label={say`How many`}
         whole
         least={1}
         most={MOST_COUNT}
         value={row.count}
         onCommit={(count) => set({ count })}
       />
-      <LengthField label="Each long" value={row.length} onCommit={(length) => set({ length })} />
-      <button type="button" className="button" onClick={() => onAdd(row)}>
-        Add
-      </button>
+      <LengthField label={say`Each long`} value={row.length} onCommit={(length) => set({ length })} />
+      <button type="button" className="button" onClick={() => onAdd(row)}>{say`Add`}</button>
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Garden, Units } from "../../../src/index.ts";
+import { type Garden, say, type Units } from "../../../src/index.ts";
 import { boardName, withOwnBoard } from "../card/bed/board-choices.ts";
 import { OwnBoardFields } from "../card/bed/OwnBoardFields.tsx";
 
@@ -17,8 +17,8 @@ export function OwnBoards({ cutting, units, onCommit }: Props) {
   const { ownBoards } = cutting;
   return (
     <fieldset className="boards-at-home wide">
-      <legend>Sizes of my own</legend>
-      <p className="field-note">Offered on each bed’s card, priced by their volume until you set a price.</p>
+      <legend>{say`Sizes of my own`}</legend>
+      <p className="field-note">{say`Offered on each bed’s card, priced by their volume until you set a price.`}</p>
       <ul>
         {ownBoards.map((board) => (
           <li key={board}>
@@ -26,7 +26,7 @@ export function OwnBoards({ cutting, units, onCommit }: Props) {
             <button
               type="button"
               className="button small"
-              aria-label={`Take out ${boardName(board, units)}`}
+              aria-label={say`Take out ${boardName(board, units)}`}
               onClick={() => onCommit(ownBoards.filter((one) => one !== board))}
             >
               ×
@@ -49,9 +49,7 @@ export function OwnBoards({ cutting, units, onCommit }: Props) {
           className="button"
           disabled={ownBoards.length >= MOST}
           onClick={() => setTyping(true)}
-        >
-          Add a size
-        </button>
+        >{say`Add a size`}</button>
       )}
     </fieldset>
   );

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { formatClock, type Site } from "../../../src/index.ts";
+import { formatClock, type Site, say, told, word } from "../../../src/index.ts";
 import { sunSpans } from "../../moment/sun-then.ts";
 import { dayOfYear, dayWords, shortDay } from "../../moment/year-days.ts";
 import { along, horizonLine, panoramaOf, pieces, sunTrack } from "./panorama-shape.ts";
@@ -10,10 +10,10 @@ const HEIGHT = 132;
 const LEVEL = 114;
 const DAYS = [dayOfYear(6, 21), dayOfYear(3, 20), dayOfYear(12, 21)];
 const WINDS = [
-  { azimuth: 0, letter: "N" },
-  { azimuth: 90, letter: "E" },
-  { azimuth: 180, letter: "S" },
-  { azimuth: 270, letter: "W" },
+  { azimuth: 0, letter: word("N") },
+  { azimuth: 90, letter: word("E") },
+  { azimuth: 180, letter: word("S") },
+  { azimuth: 270, letter: word("W") },
 ];
 const HEIGHTS = [30, 60];
 
@@ -72,7 +72,7 @@ export function Panorama({ site }: { readonly site: Site }) {
         ))}
         {WINDS.map(({ azimuth, letter }) => (
           <text key={letter} className="panorama-wind" x={Math.max(5, along(view, azimuth))} y={HEIGHT - 4}>
-            {letter}
+            {told(letter)}
           </text>
         ))}
       </svg>
@@ -83,12 +83,13 @@ export function Panorama({ site }: { readonly site: Site }) {
 
 /** When the sun stands clear of the skyline: "21 June: 6:20 to 19:50. …" */
 const clearWords = (site: Site): string =>
-  `The sun stands over it: ${DAYS.map((day) => `${dayWords(day)} ${clearTimes(site, day)}`).join("; ")}.`;
+  say`The sun stands over it: ${DAYS.map((day) => `${dayWords(day)} ${clearTimes(site, day)}`).join("; ")}.`;
 
 function clearTimes(site: Site, day: string): string {
   const clear = sunSpans(site, day).filter(({ shines }) => shines === "yes");
-  if (clear.length === 0) return "never";
-  return clear
-    .map(({ from, to }) => `${formatClock(from)} to ${to === 1440 ? "24:00" : formatClock(to)}`)
-    .join(" and ");
+  if (clear.length === 0) return say`never`;
+  const spans = clear.map(
+    ({ from, to }) => say`${formatClock(from)} to ${to === 1440 ? "24:00" : formatClock(to)}`,
+  );
+  return spans.reduce((before, next) => say`${before} and ${next}`);
 }

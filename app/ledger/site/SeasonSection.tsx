@@ -1,4 +1,4 @@
-import { growingSeason, type Site, seasonOf } from "../../../src/index.ts";
+import { growingSeason, type Site, say, sayCount, seasonOf } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
@@ -11,30 +11,33 @@ export function SeasonSection({ site }: { readonly site: Site }) {
   const { from, to } = seasonOf(site);
   const points = site.skyline.length;
   const horizon =
-    points === 0 ? "level horizon" : `${points} ${points === 1 ? "point" : "points"} of skyline`;
+    points === 0
+      ? say`level horizon`
+      : sayCount(points, { one: "{{count}} point of skyline", other: "{{count}} points of skyline" });
   return (
-    <CardSection title="Season and skyline" gist={`${days(from, to)}, ${horizon}`}>
+    <CardSection title={say`Season and skyline`} gist={`${days(from, to)}, ${horizon}`}>
       <SeasonFields site={site} />
       <SkylineFields site={site} />
     </CardSection>
   );
 }
 
-const days = (from: string, to: string): string => `${writeMonthDay(from)} to ${writeMonthDay(to)}`;
+const days = (from: string, to: string): string => say`${writeMonthDay(from)} to ${writeMonthDay(to)}`;
 
 function SeasonFields({ site }: { readonly site: Site }) {
   const commit = useEditor((s) => s.commit);
   const usual = growingSeason(site.latitude);
-  const set = (season: Site["season"]) => commit("Set the season", [{ op: "set-site", changes: { season } }]);
+  const set = (season: Site["season"]) =>
+    commit(say`Set the season`, [{ op: "set-site", changes: { season } }]);
   return (
     <>
       <div className="wide">
         <ChoiceField
-          label="Sun hours are averaged over"
+          label={say`Sun hours are averaged over`}
           value={site.season ? "own" : "growing"}
           choices={[
-            { value: "growing", label: `The growing season, ${days(usual.from, usual.to)}` },
-            { value: "own", label: "Days of your own" },
+            { value: "growing", label: say`The growing season, ${days(usual.from, usual.to)}` },
+            { value: "own", label: say`Days of your own` },
           ]}
           onCommit={(choice) => set(choice === "own" ? usual : null)}
         />
@@ -52,18 +55,18 @@ interface OwnProps {
 const OwnDays = ({ season, onCommit }: OwnProps) => (
   <>
     <TypedField
-      label="First day"
+      label={say`First day`}
       value={season.from}
       write={writeMonthDay}
       read={readDay}
       onCommit={(from) => onCommit({ ...season, from })}
     />
     <TypedField
-      label="Last day"
+      label={say`Last day`}
       value={season.to}
       write={writeMonthDay}
       read={readDay}
-      note={season.from > season.to ? "over new year" : undefined}
+      note={season.from > season.to ? say`over new year` : undefined}
       onCommit={(to) => onCommit({ ...season, to })}
     />
   </>
@@ -71,6 +74,6 @@ const OwnDays = ({ season, onCommit }: OwnProps) => (
 
 function readDay(text: string): string {
   const day = readMonthDay(text);
-  if (day === null) throw new RangeError("Type a day such as 26 Apr.");
+  if (day === null) throw new RangeError(say`Type a day such as 26 Apr.`);
   return day;
 }

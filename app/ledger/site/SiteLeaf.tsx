@@ -1,4 +1,4 @@
-import type { Op } from "../../../src/index.ts";
+import { type Op, say } from "../../../src/index.ts";
 import { ClimateSection } from "../../climate/ClimateSection.tsx";
 import { BoardField } from "../../device/BoardField.tsx";
 import { SingleKeysField } from "../../device/SingleKeysField.tsx";
@@ -19,20 +19,20 @@ import { SeasonSection } from "./SeasonSection.tsx";
 export function SiteLeaf() {
   const garden = useEditor((s) => s.garden);
   const commit = useEditor((s) => s.commit);
-  const set = (what: string, op: Op) => commit(`Set ${what}`, [op]);
+  const set = (what: string, op: Op) => commit(say`Set ${what}`, [op]);
 
   return (
     <>
-      <CardSection title="The yard" gist={`${garden.yard.length} sides`} open>
+      <CardSection title={say`The yard`} gist={say`${garden.yard.length} sides`} open>
         <PolygonSides
           points={garden.yard}
-          onCommit={(yard) => set("the yard’s outline", { op: "set-yard", yard })}
+          onCommit={(yard) => set(say`the yard’s outline`, { op: "set-yard", yard })}
         />
       </CardSection>
-      <CardSection title="Who gardens here" open>
+      <CardSection title={say`Who gardens here`} open>
         <GardenerFields gardener={garden.gardener} />
       </CardSection>
-      <CardSection title="Ground" gist="the yard at large">
+      <CardSection title={say`Ground`} gist={say`the yard at large`}>
         <GroundFacts
           ground={garden.site.ground}
           onSet={(what, changes) =>
@@ -48,7 +48,7 @@ export function SiteLeaf() {
       <BuyingSection garden={garden} />
       <CuttingSection garden={garden} />
       <LimitsSection garden={garden} />
-      <CardSection title="This device">
+      <CardSection title={say`This device`}>
         <BoardField />
         <SingleKeysField />
       </CardSection>

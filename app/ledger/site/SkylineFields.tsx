@@ -1,5 +1,5 @@
 import { useState } from "react";
-import type { Site, SkylinePoint, Units } from "../../../src/index.ts";
+import { type Site, type SkylinePoint, say, type Units } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { TypedField } from "../fields/TypedField.tsx";
 import { Panorama } from "./Panorama.tsx";
@@ -15,20 +15,16 @@ export function SkylineFields({ site }: { readonly site: Site }) {
   const units = useEditor((s) => s.garden.units);
   const { skyline } = site;
   const set = (next: readonly SkylinePoint[]) =>
-    commit("Set the skyline", [{ op: "set-site", changes: { skyline: [...next] } }]);
+    commit(say`Set the skyline`, [{ op: "set-site", changes: { skyline: [...next] } }]);
   return (
     <fieldset className="wide skyline">
-      <legend>Skyline beyond the yard</legend>
-      <p className="field-note">
-        Hills and buildings outside the yard, as seen from its middle: the direction by true north, and the
-        height above level in degrees or as height over distance, such as 20 ft over 40 ft. It runs straight
-        from point to point, all the way round; one point alone is a horizon as high all round.
-      </p>
+      <legend>{say`Skyline beyond the yard`}</legend>
+      <p className="field-note">{say`Hills and buildings outside the yard, as seen from its middle: the direction by true north, and the height above level in degrees or as height over distance, such as 20 ft over 40 ft. It runs straight from point to point, all the way round; one point alone is a horizon as high all round.`}</p>
       <Panorama site={site} />
       {skyline.length === 0 ? null : (
         <p className="skyline-columns" aria-hidden="true">
-          <span>Direction</span>
-          <span>Height</span>
+          <span>{say`Direction`}</span>
+          <span>{say`Height`}</span>
         </p>
       )}
       <ol>
@@ -61,7 +57,7 @@ interface PointProps {
 const PointRow = ({ point, number, units, onChange, onRemove }: PointProps) => (
   <li>
     <TypedField
-      label={`Direction of point ${number}`}
+      label={say`Direction of point ${number}`}
       bare
       value={point.azimuth}
       write={writeDirection}
@@ -69,16 +65,19 @@ const PointRow = ({ point, number, units, onChange, onRemove }: PointProps) => (
       onCommit={(azimuth) => onChange({ ...point, azimuth })}
     />
     <TypedField
-      label={`Height of point ${number}`}
+      label={say`Height of point ${number}`}
       bare
       value={point.altitude}
       write={writeHeight}
       read={(text) => readHeight(text, units)}
       onCommit={(altitude) => onChange({ ...point, altitude })}
     />
-    <button type="button" className="button" aria-label={`Take out point ${number}`} onClick={onRemove}>
-      Take out
-    </button>
+    <button
+      type="button"
+      className="button"
+      aria-label={say`Take out point ${number}`}
+      onClick={onRemove}
+    >{say`Take out`}</button>
   </li>
 );
 
@@ -97,18 +96,24 @@ function AddToSkyline({ skyline, units, onSet }: AddProps) {
   const withOneBlock = from === to ? null : withBlock(skyline, from, to, height);
   return (
     <div className="skyline-add">
-      <TypedField label="From" value={from} write={writeDirection} read={readDirection} onCommit={setFrom} />
-      <TypedField label="To" value={to} write={writeDirection} read={readDirection} onCommit={setTo} />
       <TypedField
-        label="Height"
+        label={say`From`}
+        value={from}
+        write={writeDirection}
+        read={readDirection}
+        onCommit={setFrom}
+      />
+      <TypedField label={say`To`} value={to} write={writeDirection} read={readDirection} onCommit={setTo} />
+      <TypedField
+        label={say`Height`}
         value={height}
         write={writeHeight}
         read={(text) => readHeight(text, units)}
         onCommit={setHeight}
       />
       <span className="ways-out">
-        <AddButton words="Add a block" makes={withOneBlock} onSet={onSet} />
-        <AddButton words="Add a point at “From”" makes={withOneMore} onSet={onSet} />
+        <AddButton words={say`Add a block`} makes={withOneBlock} onSet={onSet} />
+        <AddButton words={say`Add a point at “From”`} makes={withOneMore} onSet={onSet} />
       </span>
     </div>
   );

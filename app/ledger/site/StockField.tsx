@@ -1,4 +1,4 @@
-import { formatLength, parseLength, type Units } from "../../../src/index.ts";
+import { formatLength, parseLength, say, type Units } from "../../../src/index.ts";
 import { TypedField } from "../fields/TypedField.tsx";
 
 interface Props {
@@ -19,21 +19,21 @@ export function readLengths(text: string, units: Units): readonly number[] {
     .split(/;|,(?!\d)/)
     .map((part) => part.trim())
     .filter(Boolean);
-  if (parts.length === 0) throw new RangeError("Give at least one length that boards are sold in.");
-  if (parts.length > MOST) throw new RangeError(`At most ${MOST} lengths.`);
+  if (parts.length === 0) throw new RangeError(say`Give at least one length that boards are sold in.`);
+  if (parts.length > MOST) throw new RangeError(say`At most ${MOST} lengths.`);
   const lengths = parts.map((part) => parseLength(part, units));
-  if (lengths.some((mm) => mm === 0)) throw new RangeError("A board has a length above 0.");
+  if (lengths.some((mm) => mm === 0)) throw new RangeError(say`A board has a length above 0.`);
   return [...new Set(lengths)].sort((a, b) => a - b);
 }
 
 /** The lengths boards are sold in. */
 export const StockField = ({ lengths, units, onCommit }: Props) => (
   <TypedField
-    label="Board lengths on sale"
+    label={say`Board lengths on sale`}
     value={lengths}
     write={(list) => list.map((mm) => formatLength(mm, units)).join("; ")}
     read={(text) => readLengths(text, units)}
-    note="parted by semicolons"
+    note={say`parted by semicolons`}
     onCommit={onCommit}
   />
 );

@@ -1,3 +1,4 @@
+import { say } from "../../../src/index.ts";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 
 interface Props {
@@ -5,8 +6,6 @@ interface Props {
   readonly timeZone: string | null;
   readonly onCommit: (timeZone: string | null) => void;
 }
-
-const BY_SUN = { value: "", label: "The sun’s own time" };
 
 /** All zones that this machine has a clock of. */
 const ZONES = Intl.supportedValuesOf("timeZone").map((zone) => ({
@@ -18,10 +17,10 @@ const ZONES = Intl.supportedValuesOf("timeZone").map((zone) => ({
 export const ZoneField = ({ timeZone, onCommit }: Props) => (
   <div className="wide">
     <ChoiceField
-      label="Time zone"
+      label={say`Time zone`}
       value={timeZone ?? ""}
-      choices={[BY_SUN, ...ZONES]}
-      note="the clock by which hours of shade are told, with its summer time"
+      choices={[{ value: "", label: say`The sun’s own time` }, ...ZONES]}
+      note={say`the clock by which hours of shade are told, with its summer time`}
       onCommit={(zone) => onCommit(zone === "" ? null : zone)}
     />
   </div>

@@ -1,6 +1,14 @@
-import { type LimitId, limitIds } from "../../../src/index.ts";
+import { type LimitId, limitIds, word } from "../../../src/index.ts";
 
-const GROUPS = ["Reach", "Ways", "Wheelchair", "Sun", "Soil", "Frame", "Place"] as const;
+const GROUPS = [
+  word("Reach"),
+  word("Ways"),
+  word("Wheelchair"),
+  word("Sun"),
+  word("Soil"),
+  word("Frame"),
+  word("Place"),
+] as const;
 export type LimitGroup = (typeof GROUPS)[number];
 
 /** Where each limit stands in the Site leaf. A new limit does not compile until it has a place here. */

@@ -1,3 +1,6 @@
+import { say, told, word } from "../../../src/index.ts";
+import { writeNumber } from "../fields/read-number.ts";
+
 /** Angles as people write them on maps and compasses. Degrees; north and east are positive. */
 
 const SIGNS: Readonly<Record<string, 1 | -1>> = {
@@ -9,6 +12,10 @@ const SIGNS: Readonly<Record<string, 1 | -1>> = {
   south: -1,
   w: -1,
   west: -1,
+  nord: 1,
+  o: 1,
+  ost: 1,
+  süd: -1,
 };
 
 interface Axis {
@@ -19,10 +26,25 @@ interface Axis {
   readonly example: string;
 }
 
-export const LATITUDE: Axis = { name: "Latitude", most: 90, letters: ["N", "S"], example: "43.6 N" };
-export const LONGITUDE: Axis = { name: "Longitude", most: 180, letters: ["E", "W"], example: "116.2 W" };
+export const LATITUDE: Axis = {
+  name: word("Latitude"),
+  most: 90,
+  letters: [word("N"), word("S")],
+  example: word("43.6 N"),
+};
+export const LONGITUDE: Axis = {
+  name: word("Longitude"),
+  most: 180,
+  letters: [word("E"), word("W")],
+  example: word("116.2 W"),
+};
 /** Between true and magnetic north; nowhere that people garden is it more. */
-export const DECLINATION: Axis = { name: "Declination", most: 90, letters: ["E", "W"], example: "12.5 E" };
+export const DECLINATION: Axis = {
+  name: word("Declination"),
+  most: 90,
+  letters: [word("E"), word("W")],
+  example: word("12.5 E"),
+};
 
 const plain = (text: string): string =>
   text
@@ -39,32 +61,34 @@ const plain = (text: string): string =>
  */
 export function readAngle(text: string, axis: Axis): number {
   const notOne = () =>
-    new RangeError(`Type degrees such as ${axis.example}, or with minutes: 43° 36′ ${axis.letters[0]}.`);
+    new RangeError(
+      say`Type degrees such as ${told(axis.example)}, or with minutes: 43° 36′ ${told(axis.letters[0])}.`,
+    );
   const [, before = "", middle = "", after = ""] =
-    /^([a-z]*)\s*([-+]?[^a-z]*?)\s*([a-z]*)$/i.exec(plain(text)) ?? [];
-  const word = (before || after).toLowerCase();
+    /^([a-zü]*)\s*([-+]?[^a-zü]*?)\s*([a-zü]*)$/i.exec(plain(text)) ?? [];
+  const side = (before || after).toLowerCase();
   const figures =
     /^([-+]?)(\d+(?:\.\d*)?)\s*°?\s*(?:(\d+(?:\.\d*)?)\s*'?\s*)?(?:(\d+(?:\.\d*)?)\s*"?)?$/.exec(middle);
   if (!figures || (before && after)) throw notOne();
-  const sign = word === "" ? 1 : SIGNS[word];
-  if (sign === undefined || (word !== "" && !isOf(axis, word))) throw notOne();
+  const sign = side === "" ? 1 : SIGNS[side];
+  if (sign === undefined || (side !== "" && !isOf(axis, side))) throw notOne();
   const [, minus, degrees, minutes = "0", seconds = "0"] = figures;
-  if (minus === "-" && word !== "") throw new RangeError("Give a minus or a letter, not both.");
+  if (minus === "-" && side !== "") throw new RangeError(say`Give a minus or a letter, not both.`);
   if (Number(minutes) >= 60 || Number(seconds) >= 60)
-    throw new RangeError("There are 60 minutes in a degree, and 60 seconds in a minute.");
+    throw new RangeError(say`There are 60 minutes in a degree, and 60 seconds in a minute.`);
   const size = Number(degrees) + Number(minutes) / 60 + Number(seconds) / 3600;
-  if (size > axis.most) throw new RangeError(`${axis.name} must be within ${axis.most}°.`);
+  if (size > axis.most) throw new RangeError(say`${told(axis.name)} must be within ${axis.most}°.`);
   const angle = size * (minus === "-" ? -1 : sign);
   return angle === 0 ? 0 : angle;
 }
 
-const isOf = ({ letters }: Axis, word: string): boolean =>
-  letters.some((letter) => letter.toLowerCase() === word.charAt(0));
+const isOf = ({ letters }: Axis, name: string): boolean =>
+  letters.some((letter) => [letter, told(letter)].some((one) => one.toLowerCase() === name.charAt(0)));
 
 /** "43.6° N", to the ten-thousandth of a degree, some 11 m: nearer matters to nothing here. */
 export function writeAngle(degrees: number, { letters }: Axis): string {
   const size = Number(Math.abs(degrees).toFixed(4));
-  return size === 0 ? "0°" : `${size}° ${letters[degrees < 0 ? 1 : 0]}`;
+  return size === 0 ? "0°" : `${writeNumber(size, 4)}° ${told(letters[degrees < 0 ? 1 : 0])}`;
 }
 
 export interface LatLong {
@@ -74,7 +98,7 @@ export interface LatLong {
 
 /** A latitude and a longitude in one, as maps hand them out: "43.6 N, 116.2 W", "43.615, -116.202"; null for anything else. */
 export function splitPair(text: string): readonly [string, string] | null {
-  const lettered = /^(.*?\d.*?[ns])[\s,;]+(.*[ew])$/i.exec(text.trim());
+  const lettered = /^(.*?\d.*?[ns])[\s,;]+(.*[ewo])$/i.exec(text.trim());
   const signed = /^([-+−–]?\d+\.\d+)\s*[,;]\s*([-+−–]?\d+\.\d+)$/.exec(text.trim());
   const [, latitude, longitude] = lettered ?? signed ?? [];
   return latitude !== undefined && longitude !== undefined ? [latitude, longitude] : null;

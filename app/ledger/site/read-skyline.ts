@@ -1,4 +1,4 @@
-import { parseLength, type Units } from "../../../src/index.ts";
+import { parseLength, say, told, type Units } from "../../../src/index.ts";
 import { readNumber, writeNumber } from "../fields/read-number.ts";
 
 /** The points of the compass, a sixteenth of a turn apart. */
@@ -35,19 +35,30 @@ export function readDirection(text: string): number {
     .replace(/east/g, "e")
     .replace(/south/g, "s")
     .replace(/west/g, "w")
+    .replace(/nord/g, "n")
+    .replace(/süd/g, "s")
+    .replace(/ost|o/g, "e")
     .replace(/[\s-]/g, "");
   const point = POINTS.findIndex((name) => name.toLowerCase() === letters);
   if (point >= 0) return point * SIXTEENTH;
-  if (!/^\d/.test(text.trim())) throw new RangeError("Type a direction such as SE, south-west or 215.");
+  if (!/^\d/.test(text.trim())) throw new RangeError(say`Type a direction such as SE, south-west or 215.`);
   const degrees = readNumber(text, "°");
-  if (degrees > 360) throw new RangeError("A direction goes from 0 to 360°.");
+  if (degrees > 360) throw new RangeError(say`A direction goes from 0 to 360°.`);
   return degrees % 360;
 }
+
+/** A point of the compass by the letters of the language spoken. */
+const pointWords = (point: string): string =>
+  point
+    .replaceAll("N", told("N"))
+    .replaceAll("E", told("E"))
+    .replaceAll("S", told("S"))
+    .replaceAll("W", told("W"));
 
 /** "SE" where it is a point of the compass, "137°" elsewhere. */
 export function writeDirection(azimuth: number): string {
   const point = azimuth / SIXTEENTH;
-  return Number.isInteger(point) ? POINTS[point % POINTS.length]! : `${writeNumber(azimuth, 1)}°`;
+  return Number.isInteger(point) ? pointWords(POINTS[point % POINTS.length]!) : `${writeNumber(azimuth, 1)}°`;
 }
 
 /**
@@ -59,20 +70,20 @@ export function readHeight(text: string, units: Units): number {
   const parts = splitHeight(text);
   if (!parts) {
     const degrees = readNumber(text, "°");
-    if (degrees < 0 || degrees > 90) throw new RangeError("A height goes from 0 to 90°.");
+    if (degrees < 0 || degrees > 90) throw new RangeError(say`A height goes from 0 to 90°.`);
     return degrees;
   }
   const [tall, far] = parts.map((part) => parseLength(part, units)) as [number, number];
-  if (far === 0) throw new RangeError("The distance must be above 0.");
+  if (far === 0) throw new RangeError(say`The distance must be above 0.`);
   return Math.atan2(tall, far) / RAD;
 }
 
 /** "20 ft over 40 ft", "20 ft / 40 ft", "6 m at 12 m", "20/40": what stands before and after; null where it is one figure. */
 function splitHeight(text: string): readonly [string, string] | null {
   const [, tall, far] =
-    /^(.+?)\s+(?:over|at|by|\/)\s+(.+)$/i.exec(text) ??
+    /^(.+?)\s+(?:over|at|by|auf|bei|\/)\s+(.+)$/i.exec(text) ??
     /^(.*[a-z'"′″])\s*\/\s*(.+)$/i.exec(text) ??
-    /^([\d.]+)\/([\d.]+)$/.exec(text) ??
+    /^([\d.,]+)\/([\d.,]+)$/.exec(text) ??
     [];
   return tall !== undefined && far !== undefined ? [tall, far] : null;
 }

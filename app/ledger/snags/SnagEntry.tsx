@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react";
 import type { Snag } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
-import { GRADE_WORDS, GradeMark } from "../GradeMark.tsx";
+import { GradeMark, gradeWords } from "../GradeMark.tsx";
 import { ShiftToClear } from "./ShiftToClear.tsx";
 import { SourceLine } from "./SourceLine.tsx";
 import { WayOutButton } from "./WayOutButton.tsx";
@@ -34,7 +34,7 @@ export function SnagEntry({ snag, active, ...hands }: Props) {
       <div className="snag-body">
         <h3>
           <button type="button" className="snag-title" aria-pressed={active} onClick={show}>
-            <span className="unseen">{GRADE_WORDS[snag.grade]}: </span>
+            <span className="unseen">{gradeWords(snag.grade)}: </span>
             {snag.title}
           </button>
         </h3>
