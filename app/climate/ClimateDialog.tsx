@@ -1,5 +1,13 @@
 import { useState } from "react";
-import { climateOf, type GardenClimate, MONTH_NAMES, type Units } from "../../src/index.ts";
+import {
+  climateOf,
+  type GardenClimate,
+  MONTH_NAMES,
+  say,
+  sayCount,
+  told,
+  type Units,
+} from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { closeDialog } from "../dialogs/open-dialog.ts";
 import { ChoiceField } from "../ledger/fields/ChoiceField.tsx";
@@ -31,48 +39,47 @@ export function ClimateDialog() {
 
   const take = () => {
     if (!ready) return;
-    useEditor.getState().commit("Set the climate", [{ op: "set-garden", changes: { climate: whole } }]);
+    useEditor.getState().commit(say`Set the climate`, [{ op: "set-garden", changes: { climate: whole } }]);
     closeDialog();
   };
 
   return (
-    <Dialog title="Climate, month by month">
+    <Dialog title={say`Climate, month by month`}>
       <p>
-        Highs, lows and rain of every month are needed, as means of many years. Humidity, sunshine and wind
-        make the figures truer where a station near by has them; what is left empty is guessed, and said.
+        {say`Highs, lows and rain of every month are needed, as means of many years. Humidity, sunshine and wind make the figures truer where a station near by has them; what is left empty is guessed, and said.`}
       </p>
       <div className="climate-head">
         <TextField
-          label="Station"
+          label={say`Station`}
           value={head.station}
           onCommit={(station) => setHead({ ...head, station })}
         />
         <LengthField
-          label="The yard lies above the sea"
+          label={say`The yard lies above the sea`}
           may="negative"
           value={head.altitude * 1000}
           onCommit={(mm) => setHead({ ...head, altitude: altitudeOf(mm) })}
         />
         <ChoiceField
-          label="It lies"
+          label={say`It lies`}
           value={head.setting}
           choices={[
-            { value: "interior", label: "Inland" },
-            { value: "coast", label: "On the coast" },
+            { value: "interior", label: say`Inland` },
+            { value: "coast", label: say`On the coast` },
           ]}
           onCommit={(setting) => setHead({ ...head, setting })}
         />
         <LengthField
-          label="Wind gauge above the ground"
+          label={say`Wind gauge above the ground`}
           value={head.gaugeHeight}
           onCommit={(gaugeHeight) => setHead({ ...head, gaugeHeight })}
         />
         <ChoiceField
-          label="Figures are in"
+          label={say`Figures are in`}
           value={units}
           choices={[
-            { value: "us", label: "°F, inches, mph" },
-            { value: "metric", label: "°C, mm, m/s" },
+            { value: "us", label: say`°F, inches, mph` },
+            { value: "metric", label: say`°C, mm, m/s` },
           ]}
           onCommit={setUnits}
         />
@@ -87,12 +94,12 @@ export function ClimateDialog() {
       <p role="status">{lackWords(found)}</p>
       {problem ? (
         <p className="field-problem" role="alert">
-          There can be no such climate: {problem}.
+          {say`There can be no such climate: ${problem}.`}
         </p>
       ) : null}
       <p className="dialog-actions">
         <button type="button" className="button main" aria-disabled={!ready} onClick={take}>
-          Use this climate
+          {say`Use this climate`}
         </button>
       </p>
     </Dialog>
@@ -112,18 +119,23 @@ const [LOWEST, HIGHEST] = [-430, 6000];
 function altitudeOf(mm: number): number {
   const metres = mm / 1000;
   if (metres < LOWEST || metres > HIGHEST)
-    throw new RangeError(`A yard lies from ${LOWEST} to ${HIGHEST} m above the sea.`);
+    throw new RangeError(say`A yard lies from ${LOWEST} to ${HIGHEST} m above the sea.`);
   return metres;
 }
 
 function lackWords(found: Ripe): string {
-  if ("months" in found) return "All that is needed is there.";
+  if ("months" in found) return say`All that is needed is there.`;
   const { missing, upsideDown } = found;
   const lacking =
-    missing > 0 ? `${missing} ${missing === 1 ? "figure is" : "figures are"} still needed.` : "";
+    missing > 0
+      ? sayCount(missing, {
+          one: "{{count}} figure is still needed.",
+          other: "{{count}} figures are still needed.",
+        })
+      : "";
   const swapped =
     upsideDown.length > 0
-      ? `The high lies below the low in ${upsideDown.map((month) => MONTH_NAMES[month]).join(", ")}.`
+      ? say`The high lies below the low in ${upsideDown.map((month) => told(MONTH_NAMES[month]!)).join(", ")}.`
       : "";
   return [lacking, swapped].filter(Boolean).join(" ");
 }

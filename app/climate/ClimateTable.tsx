@@ -1,8 +1,9 @@
-import { MONTH_NAMES, type ReferenceMonth, type Units } from "../../src/index.ts";
+import { MONTH_NAMES, type ReferenceMonth, say, told, type Units } from "../../src/index.ts";
 import { writeNumber } from "../ledger/fields/read-number.ts";
 import { TypedField } from "../ledger/fields/TypedField.tsx";
 import { COLUMN_IDS, COLUMNS, readCell, unitOf, writeCell } from "./columns.ts";
 import { type Draft, withCell } from "./draft.ts";
+import { guessWords } from "./guess-words.ts";
 
 interface Props {
   readonly draft: Draft;
@@ -19,29 +20,29 @@ export function ClimateTable({ draft, units, reference, onChange }: Props) {
       <table className="climate-table">
         <thead>
           <tr>
-            <th scope="col">Month</th>
+            <th scope="col">{say`Month`}</th>
             {COLUMN_IDS.map((column) => (
               <th scope="col" key={column}>
-                {COLUMNS[column].label}
+                {told(COLUMNS[column].label)}
                 <small>{unitOf(column, units)}</small>
               </th>
             ))}
             <th scope="col">
-              Reference evapotranspiration
-              <small>{units === "us" ? "in a day" : "mm a day"}</small>
+              {say`Reference evapotranspiration`}
+              <small>{units === "us" ? say`in a day` : say`mm a day`}</small>
             </th>
           </tr>
         </thead>
         <tbody>
           {draft.map((row, month) => (
             <tr key={MONTH_NAMES[month]}>
-              <th scope="row">{MONTH_NAMES[month]}</th>
+              <th scope="row">{told(MONTH_NAMES[month]!)}</th>
               {COLUMN_IDS.map((column) => (
                 <td key={column}>
                   <TypedField
                     bare
                     inputMode="decimal"
-                    label={`${COLUMNS[column].label} in ${MONTH_NAMES[month]}, ${unitOf(column, units)}`}
+                    label={say`${told(COLUMNS[column].label)} in ${told(MONTH_NAMES[month]!)}, ${unitOf(column, units)}`}
                     value={row[column]}
                     write={(kept) => writeCell(column, kept, units)}
                     read={(text) => readCell(column, text, units)}
@@ -71,10 +72,9 @@ const Evaporation = ({ month, units }: { readonly month: ReferenceMonth; readonl
   <>
     {units === "us" ? writeNumber(month.et0 / MM_PER_INCH, 2) : writeNumber(month.et0, 1)}
     <small>
-      {METHODS[month.method]}
       {month.method === "penman-monteith" && month.guessed.length > 0
-        ? `, ${month.guessed.join(" and ")} guessed`
-        : ""}
+        ? say`${METHODS[month.method]}, ${guessWords(month.guessed)} guessed`
+        : METHODS[month.method]}
     </small>
   </>
 );

@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import type { Units } from "../../src/index.ts";
+import { midSentence, say, sayCount, told, type Units } from "../../src/index.ts";
 import { COLUMN_IDS, COLUMNS } from "./columns.ts";
 import type { Draft } from "./draft.ts";
 import { readBlock } from "./read-block.ts";
@@ -15,7 +15,8 @@ interface Outcome {
   readonly problems: readonly string[];
 }
 
-const ORDER = COLUMN_IDS.map((column) => COLUMNS[column].label.toLowerCase()).join(", ");
+const orderWords = (): string =>
+  COLUMN_IDS.map((column) => midSentence(told(COLUMNS[column].label))).join(", ");
 
 /** Cells out of a spreadsheet or a station's page, filled in all at once. What cannot be read stays in the box, and is told. */
 export function PasteBlock({ draft, units, onChange }: Props) {
@@ -27,19 +28,22 @@ export function PasteBlock({ draft, units, onChange }: Props) {
     try {
       const { draft: next, filled, problems } = readBlock(text, draft, units);
       onChange(next);
-      setOutcome({ said: `${filled} cells filled.`, problems });
+      setOutcome({
+        said: sayCount(filled, { one: "{{count}} cell filled.", other: "{{count}} cells filled." }),
+        problems,
+      });
       if (problems.length === 0) setText("");
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      setOutcome({ said: "Nothing was filled in.", problems: [error.message] });
+      setOutcome({ said: say`Nothing was filled in.`, problems: [error.message] });
     }
   };
 
   return (
     <details className="climate-paste">
-      <summary>Paste a table</summary>
+      <summary>{say`Paste a table`}</summary>
       <div className="field wide">
-        <label htmlFor={id}>A month a row, or a month a column, in this order: {ORDER}</label>
+        <label htmlFor={id}>{say`A month a row, or a month a column, in this order: ${orderWords()}`}</label>
         <textarea
           id={id}
           rows={4}
@@ -49,7 +53,7 @@ export function PasteBlock({ draft, units, onChange }: Props) {
         />
       </div>
       <button type="button" className="button" onClick={fill}>
-        Fill in
+        {say`Fill in`}
       </button>
       <div role="status">
         {outcome ? <p>{outcome.said}</p> : null}

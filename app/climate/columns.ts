@@ -1,4 +1,4 @@
-import type { GardenClimate, Units } from "../../src/index.ts";
+import { type GardenClimate, say, told, type Units, word } from "../../src/index.ts";
 import { readNumber, writeNumber } from "../ledger/fields/read-number.ts";
 
 export type Column = keyof GardenClimate["months"][number];
@@ -42,20 +42,34 @@ const METRES_A_SECOND_PER_MPH = 1609.344 / 3600;
 
 /** The table's columns in the order they are shown and pasted in. */
 export const COLUMNS: Readonly<Record<Column, ColumnFacts>> = {
-  maxC: { label: "Mean high", needed: true, least: -80, most: 65, us: fahrenheit, metric: celsius },
-  minC: { label: "Mean low", needed: true, least: -80, most: 65, us: fahrenheit, metric: celsius },
+  maxC: { label: word("Mean high"), needed: true, least: -80, most: 65, us: fahrenheit, metric: celsius },
+  minC: { label: word("Mean low"), needed: true, least: -80, most: 65, us: fahrenheit, metric: celsius },
   rain: {
-    label: "Rain",
+    label: word("Rain"),
     needed: true,
     least: 0,
     most: 5000,
-    us: scaled("in", 2, 25.4),
+    us: scaled(word("in"), 2, 25.4),
     metric: same("mm", 0),
   },
-  humidity: { label: "Humidity", needed: false, least: 1, most: 100, us: same("%", 0), metric: same("%", 0) },
-  sunHours: { label: "Sunshine a day", needed: false, least: 0, most: 24, us: same("h"), metric: same("h") },
+  humidity: {
+    label: word("Humidity"),
+    needed: false,
+    least: 1,
+    most: 100,
+    us: same("%", 0),
+    metric: same("%", 0),
+  },
+  sunHours: {
+    label: word("Sunshine a day"),
+    needed: false,
+    least: 0,
+    most: 24,
+    us: same("h"),
+    metric: same("h"),
+  },
   windMs: {
-    label: "Wind",
+    label: word("Wind"),
     needed: false,
     least: 0,
     most: 60,
@@ -66,7 +80,7 @@ export const COLUMNS: Readonly<Record<Column, ColumnFacts>> = {
 
 export const COLUMN_IDS = Object.keys(COLUMNS) as readonly Column[];
 
-export const unitOf = (column: Column, units: Units): string => COLUMNS[column][units].unit;
+export const unitOf = (column: Column, units: Units): string => told(COLUMNS[column][units].unit);
 
 /** A cell as it is shown; nothing where the figure is not known. */
 export function writeCell(column: Column, kept: number | null, units: Units): string {
@@ -83,11 +97,12 @@ export function readCell(column: Column, text: string, units: Units): number | n
   const bare = text.trim();
   if (bare === "") return null;
   const { least, most, label } = COLUMNS[column];
-  const { unit, decimals, kept, shown } = COLUMNS[column][units];
+  const { decimals, kept, shown } = COLUMNS[column][units];
+  const unit = unitOf(column, units);
   const value = kept(readNumber(bare, unit));
   if (value < least || value > most) {
     const [from, to] = [least, most].map((bound) => writeNumber(shown(bound), decimals));
-    throw new RangeError(`${label} goes from ${from} to ${to} ${unit}.`);
+    throw new RangeError(say`${told(label)} goes from ${from!} to ${to!} ${unit}.`);
   }
   return value;
 }

@@ -1,4 +1,4 @@
-import type { Units } from "../../src/index.ts";
+import { say, sayCount, told, type Units } from "../../src/index.ts";
 import { COLUMN_IDS, COLUMNS, readCell } from "./columns.ts";
 import { type Draft, withCell } from "./draft.ts";
 
@@ -35,7 +35,7 @@ export function readBlock(text: string, before: Draft, units: Units): ReadBlock 
         filled++;
       } catch (error) {
         if (!(error instanceof RangeError)) throw error;
-        problems.push(`${COLUMNS[column].label}, month ${month + 1}: ${error.message}`);
+        problems.push(say`${told(COLUMNS[column].label)}, month ${month + 1}: ${error.message}`);
       }
     }
   }
@@ -74,6 +74,14 @@ function upright(grid: readonly (readonly string[])[]): readonly (readonly strin
     return Array.from({ length: MONTHS }, (_, month) => grid.map((row) => row[month] ?? ""));
   }
   throw new RangeError(
-    `This has ${grid.length} ${grid.length === 1 ? "row" : "rows"} of up to ${widest} cells: twelve rows, or twelve columns, make a year.`,
+    sayCount(
+      grid.length,
+      {
+        one: "This has {{count}} row of up to {{widest}} cells: twelve rows, or twelve columns, make a year.",
+        other:
+          "This has {{count}} rows of up to {{widest}} cells: twelve rows, or twelve columns, make a year.",
+      },
+      { widest },
+    ),
   );
 }

@@ -6,7 +6,10 @@ import {
   type ItemOf,
   KPA_PER_PSI,
   LITRES_PER_GALLON,
+  say,
+  told,
   type Units,
+  word,
 } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CheckField } from "../fields/CheckField.tsx";
@@ -24,29 +27,29 @@ export function TapFields({ item }: { readonly item: ItemOf<"tap"> }) {
   const commit = useEditor((s) => s.commit);
   const { water, units } = garden;
   const setWater: SetWater = (what, changes) =>
-    commit(`Set ${what}`, [{ op: "set-garden", changes: { water: { ...water, ...changes } } }]);
+    commit(say`Set ${what}`, [{ op: "set-garden", changes: { water: { ...water, ...changes } } }]);
   return (
     <>
       <CheckField
-        label="Backflow device fitted"
+        label={say`Backflow device fitted`}
         checked={item.backflow}
-        note="A vacuum breaker keeps garden water out of the drinking water."
-        onCommit={(backflow) => setItem(item, "backflow device", { backflow })}
+        note={say`A vacuum breaker keeps garden water out of the drinking water.`}
+        onCommit={(backflow) => setItem(item, say`backflow device`, { backflow })}
       />
       <CheckField
-        label="The drip lines hang on this tap"
+        label={say`The drip lines hang on this tap`}
         checked={water.tap === item.id}
-        note={water.tap === null ? "None is chosen: the tap with the least pipe is taken." : ""}
-        onCommit={(on) => setWater("the tap of the drip lines", { tap: on ? item.id : null })}
+        note={water.tap === null ? say`None is chosen: the tap with the least pipe is taken.` : ""}
+        onCommit={(on) => setWater(say`the tap of the drip lines`, { tap: on ? item.id : null })}
       />
       <ChoiceField
-        label="Main of the drip lines"
+        label={say`Main of the drip lines`}
         value={water.main}
         choices={[
-          { value: "half", label: "1/2 in tubing" },
-          { value: "threeQuarter", label: "3/4 in tubing" },
+          { value: "half", label: say`1/2 in tubing` },
+          { value: "threeQuarter", label: say`3/4 in tubing` },
         ]}
-        onCommit={(main) => setWater("the main's tubing", { main })}
+        onCommit={(main) => setWater(say`the main's tubing`, { main })}
       />
       {water.supply ? (
         <MeasuredSupply supply={water.supply} units={units} set={setWater} />
@@ -69,7 +72,7 @@ const PRESSURE: Readonly<Record<Units, PressureFacts>> = {
   metric: { unit: "kPa", kPa: 1 },
 };
 const BUCKET: Readonly<Record<Units, { readonly unit: string; readonly litres: number }>> = {
-  us: { unit: "gal", litres: LITRES_PER_GALLON },
+  us: { unit: word("gal"), litres: LITRES_PER_GALLON },
   metric: { unit: "L", litres: 1 },
 };
 /** Of the document. */
@@ -88,29 +91,29 @@ function MeasuredSupply({ supply, units, set }: SupplyProps & { readonly supply:
   return (
     <>
       <NumberField
-        label="Pressure at rest"
+        label={say`Pressure at rest`}
         unit={unit}
         least={KPA.least / kPa}
         most={KPA.most / kPa}
         decimals={1}
         value={supply.stillKPa / kPa}
-        onCommit={(value) => set("the tap's pressure", { supply: { ...supply, stillKPa: value * kPa } })}
+        onCommit={(value) => set(say`the tap's pressure`, { supply: { ...supply, stillKPa: value * kPa } })}
       />
       <NumberField
-        label="Flow wide open"
-        unit={`${BUCKET[units].unit}/min`}
+        label={say`Flow wide open`}
+        unit={`${told(BUCKET[units].unit)}/min`}
         least={LH.least / perMinute}
         most={LH.most / perMinute}
         value={supply.openLh / perMinute}
-        onCommit={(value) => set("the tap's flow", { supply: { ...supply, openLh: value * perMinute } })}
+        onCommit={(value) => set(say`the tap's flow`, { supply: { ...supply, openLh: value * perMinute } })}
       />
       <p className="wide">
         <button
           type="button"
           className="button small"
-          onClick={() => set("the tap unmeasured", { supply: null })}
+          onClick={() => set(say`the tap unmeasured`, { supply: null })}
         >
-          Forget what was measured
+          {say`Forget what was measured`}
         </button>
       </p>
     </>
@@ -126,22 +129,27 @@ function MeasureSupply({ units, set }: SupplyProps) {
   const flow =
     bucket !== null && seconds !== null ? bucketFlowLh(bucket * BUCKET[units].litres, seconds) : null;
   const take = () => {
-    if (gauge === null || flow === null) return setProblem("All three figures are needed.");
+    if (gauge === null || flow === null) return setProblem(say`All three figures are needed.`);
     const stillKPa = gauge * PRESSURE[units].kPa;
     if (stillKPa < KPA.least || stillKPa > KPA.most || flow < LH.least || flow > LH.most) {
-      return setProblem("No tap gives that: look at the figures again.");
+      return setProblem(say`No tap gives that: look at the figures again.`);
     }
     setProblem(null);
-    set("what the tap gives", { supply: { stillKPa, openLh: flow } });
+    set(say`what the tap gives`, { supply: { stillKPa, openLh: flow } });
   };
   return (
     <>
-      <Measured label="Pressure at rest" unit={PRESSURE[units].unit} value={gauge} onCommit={setGauge} />
-      <Measured label="A bucket of" unit={BUCKET[units].unit} value={bucket} onCommit={setBucket} />
-      <Measured label="is full, wide open, in" unit="s" value={seconds} onCommit={setSeconds} />
+      <Measured label={say`Pressure at rest`} unit={PRESSURE[units].unit} value={gauge} onCommit={setGauge} />
+      <Measured
+        label={say`A bucket of`}
+        unit={told(BUCKET[units].unit)}
+        value={bucket}
+        onCommit={setBucket}
+      />
+      <Measured label={say`is full, wide open, in`} unit="s" value={seconds} onCommit={setSeconds} />
       <p className="wide">
         <button type="button" className="button small" onClick={take}>
-          Take it as measured
+          {say`Take it as measured`}
         </button>{" "}
         <span role="status">{flow === null ? "" : formatFlow(flow, units)}</span>
       </p>
@@ -176,6 +184,6 @@ const Measured = ({ label, unit, value, onCommit }: MeasuredProps) => (
 function readMeasured(text: string, unit: string): number | null {
   if (text === "") return null;
   const value = readNumber(text, unit);
-  if (value <= 0) throw new RangeError("It must be above 0.");
+  if (value <= 0) throw new RangeError(say`It must be above 0.`);
   return value;
 }

@@ -6,9 +6,9 @@ import {
   type ItemOf,
   nameOf,
   say,
-  told,
   type Units,
 } from "../../../src/index.ts";
+import { guessWords } from "../../climate/guess-words.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { WaterBars } from "./WaterBars.tsx";
 import { aWeek, everyWords, stepsOf, waterDepth } from "./water-words.ts";
@@ -81,7 +81,7 @@ function HowItCame({ bed, year, month, units }: Omit<Props, "whole">) {
         </dl>
       ) : null}
       {year.guessed.length > 0 ? (
-        <p>{say`Guessed where the climate does not tell: ${year.guessed.map(told).join(", ")}.`}</p>
+        <p>{say`Guessed where the climate does not tell: ${guessWords(year.guessed)}.`}</p>
       ) : null}
       <ul>
         {year.sources.map(({ text }) => (

@@ -12,7 +12,7 @@ import {
 
 /** Depth of water as rain is told: decimal inches, or millimetres. */
 export const waterDepth = (mm: number, units: Units): string =>
-  units === "us" ? say`${figure(mm / INCH)} in` : say`${figure(mm)} mm`;
+  units === "us" ? say`${figure(mm / INCH)} in` : `${figure(mm)} mm`;
 
 /** In the garden's measure first, then in the other: hoses and butts are sold in both. */
 export const bothMeasures = (litres: number, units: Units): string =>
