@@ -1,5 +1,6 @@
-import { plainText } from "../../src/index.ts";
+import { plainText, say, told, word } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
+import { Filled, slot } from "../language/Filled.tsx";
 import { UnderlayNotices } from "../underlay/UnderlayNotices.tsx";
 import { Notice } from "./Notice.tsx";
 import { pageGardens } from "./page-gardens.ts";
@@ -22,10 +23,8 @@ const GardensButton = () => (
     type="button"
     className="button"
     onClick={() => openDialog("gardens")}
-    aria-label="Gardens kept here"
-  >
-    Gardens
-  </button>
+    aria-label={say`Gardens kept here`}
+  >{say`Gardens`}</button>
 );
 
 function KeptNotice() {
@@ -33,15 +32,17 @@ function KeptNotice() {
   if (keeping.state === "not-kept") {
     const save = (
       <>
-        <button type="button" className="button main" onClick={() => void pageGardens().saveToFile()}>
-          Save to a file
-        </button>
+        <button
+          type="button"
+          className="button main"
+          onClick={() => void pageGardens().saveToFile()}
+        >{say`Save to a file`}</button>
         <GardensButton />
       </>
     );
     return (
       <Notice urgent doings={save}>
-        <strong>Not saved.</strong> {keeping.reason}
+        <strong>{say`Not saved.`}</strong> {keeping.reason}
       </Notice>
     );
   }
@@ -55,20 +56,22 @@ function PlaceNotice() {
   const isHeldBack = place === "held-back";
   const takeOver = (
     <button type="button" className="button main" onClick={() => void pageGardens().takeOver()}>
-      {isHeldBack ? "Try again" : "Change it here"}
+      {isHeldBack ? say`Try again` : say`Change it here`}
     </button>
   );
   return (
     <Notice urgent={isHeldBack} doings={takeOver}>
-      {isHeldBack ? HELD_BACK : ELSEWHERE}
+      {isHeldBack ? told(HELD_BACK) : told(ELSEWHERE)}
     </Notice>
   );
 }
 
-const ELSEWHERE =
-  "This garden is being changed in another tab. Here it can be looked at, and shows what is done there.";
-const HELD_BACK =
-  "The other tab has changes that it cannot save. Save them to a file there, then take over here.";
+const ELSEWHERE = word(
+  "This garden is being changed in another tab. Here it can be looked at, and shows what is done there.",
+);
+const HELD_BACK = word(
+  "The other tab has changes that it cannot save. Save them to a file there, then take over here.",
+);
 
 function SetAsideNotice() {
   const setAside = useKeeping((s) => s.setAside);
@@ -80,16 +83,16 @@ function SetAsideNotice() {
         type="button"
         className="button"
         onClick={() => useKeeping.setState({ setAside: null })}
-        aria-label="Got it: dismiss the notice of the garden set aside"
-      >
-        Got it
-      </button>
+        aria-label={say`Got it: dismiss the notice of the garden set aside`}
+      >{say`Got it`}</button>
     </>
   );
   return (
     <Notice urgent doings={doings}>
-      <strong>{plainText(setAside.name) || "A garden without a name"}</strong> is set aside, whole:{" "}
-      {setAside.problem}. Its file and its earlier states are under Gardens.
+      <Filled
+        text={say`${slot(0)} is set aside, whole: ${setAside.problem}. Its file and its earlier states are under Gardens.`}
+        put={[<strong key="name">{plainText(setAside.name) || say`A garden without a name`}</strong>]}
+      />
     </Notice>
   );
 }

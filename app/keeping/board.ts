@@ -1,4 +1,4 @@
-import { type Garden, readGardenText } from "../../src/index.ts";
+import { type Garden, readGardenText, say } from "../../src/index.ts";
 import type { Editor, History } from "../store/editor.ts";
 import { readHistory } from "./history-record.ts";
 import type { Adopted, Keeper } from "./keeper.ts";
@@ -102,7 +102,7 @@ export function createBoard(
       const hadUnkept = keeper.hasUnkept();
       onlyLook();
       if (hadUnkept) {
-        const copy = { ...garden, name: `${garden.name} (other tab)` };
+        const copy = { ...garden, name: say`${garden.name} (other tab)` };
         await shelf.put({ garden: asStored(world.newId(), copy, world.now()), steps: [] });
       }
       await putAsKept(id);

@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { say } from "../../src/index.ts";
 import { PagesOfTwoVersions } from "./reason-of.ts";
 import type { PackedState, Shelf } from "./shelf.ts";
 import type { StepRecord, StoredGarden } from "./stored.ts";
@@ -20,7 +21,7 @@ const [FIRST, LAST] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 function openDatabase(name: string, onEnd: () => void): Promise<Database> {
   return new Promise((resolve, reject) => {
     if (!("indexedDB" in globalThis && globalThis.indexedDB)) {
-      throw new DOMException("this browser has no storage", "NotFoundError");
+      throw new DOMException(say`this browser has no storage`, "NotFoundError");
     }
     openDB<Schema>(name, VERSION, {
       upgrade(database, from) {

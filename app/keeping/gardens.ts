@@ -1,4 +1,13 @@
-import { EXAMPLES, emptyGarden, type Garden, plainText, writeGarden } from "../../src/index.ts";
+import {
+  EXAMPLES,
+  emptyGarden,
+  type Garden,
+  plainText,
+  say,
+  told,
+  word,
+  writeGarden,
+} from "../../src/index.ts";
 import { fileNameOf } from "../sharing/file-name.ts";
 import type { Editor } from "../store/editor.ts";
 import type { Pictures } from "../underlay/pictures.ts";
@@ -22,7 +31,7 @@ const ENDING = "bedwright.json";
 const pagesPictures = async (): Promise<Pictures> =>
   (await import("../underlay/page-pictures.ts")).pagePictures();
 
-const GONE = "That garden is no longer on this device.";
+const GONE = word("That garden is no longer on this device.");
 
 const refused = (reason: string): Outcome => ({ ok: false, reason });
 
@@ -44,7 +53,7 @@ export function createGardens(
   /** Nothing leaves the board before it is kept. */
   const putOnBoard = async (laid: Laid): Promise<Outcome> => {
     if (!(await isSafe())) {
-      return refused("The garden on the board is not saved. Save it to a file first, then try again.");
+      return refused(say`The garden on the board is not saved. Save it to a file first, then try again.`);
     }
     await board.lay(laid);
     return { ok: true, garden: laid.garden };
@@ -67,7 +76,7 @@ export function createGardens(
 
   const open = async (found: StoredGarden): Promise<Outcome> => {
     const read = tryRead(found.text);
-    if (!read.ok) return refused(`${plainText(found.name)} can’t be opened: ${read.reason}.`);
+    if (!read.ok) return refused(say`${plainText(found.name)} can’t be opened: ${read.reason}.`);
     return putOnBoard(await laidOut(shelf, found));
   };
 
@@ -82,12 +91,12 @@ export function createGardens(
     open: (id) =>
       asking(async () => {
         const found = await shelf.get(id);
-        return found ? open(found) : refused(GONE);
+        return found ? open(found) : refused(told(GONE));
       }),
     startNew: (units) => keepAsNew(emptyGarden(units)),
     async startExample(id) {
       const example = EXAMPLES.find((one) => one.id === id);
-      return example ? keepAsNew(example.garden) : refused("There is no such example.");
+      return example ? keepAsNew(example.garden) : refused(say`There is no such example.`);
     },
     duplicate() {
       const { garden } = editor.getState();
@@ -113,14 +122,16 @@ export function createGardens(
     rescue: (id) =>
       asking(async () => {
         const found = await shelf.get(id);
-        if (!found) return refused(GONE);
+        if (!found) return refused(told(GONE));
         offerFile(fileNameOf(found.name, ENDING), found.text, FILE_TYPE);
         return { ok: true, garden: null };
       }),
     async openFromFile(file) {
       const failed = (reason: string) =>
-        refused(`${plainText(file.name)} was not opened: ${reason}. The garden on the board is as it was.`);
-      if (file.size > LARGEST_FILE) return failed("it is too large to be a garden");
+        refused(
+          say`${plainText(file.name)} was not opened: ${reason}. The garden on the board is as it was.`,
+        );
+      if (file.size > LARGEST_FILE) return failed(say`it is too large to be a garden`);
       const read = tryRead(await file.text());
       if (!read.ok) return failed(read.reason);
       if (!read.garden.underlay?.data) return keepAsNew(read.garden);
@@ -139,18 +150,18 @@ export function createGardens(
     goBackTo: (id, at) =>
       asking(async () => {
         const state = (await shelf.states(id)).find((one) => one.at === at);
-        if (!state) return refused("That state is no longer kept.");
+        if (!state) return refused(say`That state is no longer kept.`);
         const read = tryRead(await unpackedText(state));
-        if (!read.ok) return refused(`That state can’t be read: ${read.reason}.`);
+        if (!read.ok) return refused(say`That state can’t be read: ${read.reason}.`);
         if (useKeeping.getState().gardenId !== id) {
           const found = await shelf.get(id);
-          const opened = found ? await open(found) : refused(GONE);
+          const opened = found ? await open(found) : refused(told(GONE));
           // The garden itself is past reading: the state becomes a garden of its own beside it.
           if (!opened.ok) return keepAsNew({ ...read.garden, name: rescuedName(read.garden.name) });
         }
         const { garden, replace, locked } = editor.getState();
-        if (locked) return refused("This garden is being changed in another tab. Take it over first.");
-        replace(`Go back to ${timeOf(at)}`, sharingWith(garden, read.garden));
+        if (locked) return refused(say`This garden is being changed in another tab. Take it over first.`);
+        replace(say`Go back to ${timeOf(at)}`, sharingWith(garden, read.garden));
         return { ok: true, garden: editor.getState().garden };
       }),
     async takeOver() {

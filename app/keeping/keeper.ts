@@ -1,4 +1,4 @@
-import type { Garden } from "../../src/index.ts";
+import { type Garden, told, word } from "../../src/index.ts";
 import type { Editor } from "../store/editor.ts";
 import { keepState, type State } from "./earlier-states.ts";
 import { type Line, recordHistory } from "./history-record.ts";
@@ -95,7 +95,7 @@ export function createKeeper(editor: Editor, shelf: Shelf, { now, newId, onKept 
         // The garden comes before its history.
         await shelf.put({ garden: asStored(stay.id, garden, changed), steps: [] });
         stay.line = null;
-        lacking = WITHOUT_HISTORY;
+        lacking = told(WITHOUT_HISTORY);
       }
     } catch (error) {
       if (stay !== board) return false;
@@ -133,7 +133,7 @@ export function createKeeper(editor: Editor, shelf: Shelf, { now, newId, onKept 
       } catch {
         const { keeping } = useKeeping.getState();
         if (stay !== board || keeping.state !== "kept") return;
-        useKeeping.setState({ keeping: { lacking: WITHOUT_STATES, ...keeping } });
+        useKeeping.setState({ keeping: { lacking: told(WITHOUT_STATES), ...keeping } });
       }
     });
   };
@@ -170,10 +170,12 @@ export function createKeeper(editor: Editor, shelf: Shelf, { now, newId, onKept 
   };
 }
 
-const WITHOUT_HISTORY =
-  "Saved, but this device’s storage is nearly full: after a reload there is nothing to undo. Remove gardens you no longer need.";
-const WITHOUT_STATES =
-  "Saved, but earlier states are not kept: this device’s storage is nearly full. Remove gardens you no longer need.";
+const WITHOUT_HISTORY = word(
+  "Saved, but this device’s storage is nearly full: after a reload there is nothing to undo. Remove gardens you no longer need.",
+);
+const WITHOUT_STATES = word(
+  "Saved, but earlier states are not kept: this device’s storage is nearly full. Remove gardens you no longer need.",
+);
 
 const isFull = (error: unknown): boolean =>
   error instanceof DOMException && error.name === "QuotaExceededError";

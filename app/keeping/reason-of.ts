@@ -1,3 +1,5 @@
+import { say } from "../../src/index.ts";
+
 /** Another tab runs an older Bedwright and keeps hold of the storage. */
 export class PagesOfTwoVersions extends Error {
   override readonly name = "PagesOfTwoVersions";
@@ -6,18 +8,18 @@ export class PagesOfTwoVersions extends Error {
 /** Why something could not be kept and what to do: words for the person whose work it is. */
 export function reasonOf(error: unknown): string {
   if (error instanceof PagesOfTwoVersions) {
-    return "Another tab runs an older Bedwright. Close that tab or reload it.";
+    return say`Another tab runs an older Bedwright. Close that tab or reload it.`;
   }
   switch (error instanceof DOMException ? error.name : "") {
     case "QuotaExceededError":
-      return "This device’s storage is full. Save the garden to a file, or remove gardens you no longer need.";
+      return say`This device’s storage is full. Save the garden to a file, or remove gardens you no longer need.`;
     case "VersionError":
-      return "The gardens here were kept by a newer Bedwright. Reload the page to get it.";
+      return say`The gardens here were kept by a newer Bedwright. Reload the page to get it.`;
     case "SecurityError":
     case "InvalidStateError":
     case "NotFoundError":
-      return "This browser keeps nothing here: a private window, or storage is turned off. Save the garden to a file before you close the page.";
+      return say`This browser keeps nothing here: a private window, or storage is turned off. Save the garden to a file before you close the page.`;
     default:
-      return "This device would not keep the last changes. Save the garden to a file to be safe. Keeping is tried again by itself.";
+      return say`This device would not keep the last changes. Save the garden to a file to be safe. Keeping is tried again by itself.`;
   }
 }

@@ -1,5 +1,14 @@
 import { useState } from "react";
-import { formatLength, type Leg, legsOf, type Traverse, traverse, type Units } from "../../src/index.ts";
+import {
+  figure,
+  formatLength,
+  type Leg,
+  legsOf,
+  say,
+  type Traverse,
+  traverse,
+  type Units,
+} from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { closeDialog } from "../dialogs/open-dialog.ts";
 import { LengthField } from "../ledger/fields/LengthField.tsx";
@@ -34,18 +43,15 @@ export function OutlineDialog() {
     if (!found.traverse) return;
     useEditor
       .getState()
-      .commit("Set the yard’s outline as measured", [{ op: "set-yard", yard: found.traverse.closed }]);
+      .commit(say`Set the yard’s outline as measured`, [{ op: "set-yard", yard: found.traverse.closed }]);
     closeDialog();
   };
 
   return (
-    <Dialog title="The yard by its sides and turns">
-      <p>
-        Walk round the yard and type each side as you taped it, and how far you turn at its end: 90° to the
-        right at a square corner, to the left with a minus.
-      </p>
+    <Dialog title={say`The yard by its sides and turns`}>
+      <p>{say`Walk round the yard and type each side as you taped it, and how far you turn at its end: 90° to the right at a square corner, to the left with a minus.`}</p>
       <NumberField
-        label="The first side runs, clockwise from up the plan"
+        label={say`The first side runs, clockwise from up the plan`}
         unit="°"
         least={-360}
         most={360}
@@ -55,11 +61,11 @@ export function OutlineDialog() {
       <table className="legs">
         <thead>
           <tr>
-            <th scope="col">Side</th>
-            <th scope="col">Length</th>
-            <th scope="col">Turn at its end</th>
+            <th scope="col">{say`Side`}</th>
+            <th scope="col">{say`Length`}</th>
+            <th scope="col">{say`Turn at its end`}</th>
             <th scope="col">
-              <span className="unseen">Rows</span>
+              <span className="unseen">{say`Rows`}</span>
             </th>
           </tr>
         </thead>
@@ -70,7 +76,7 @@ export function OutlineDialog() {
               <td>
                 <LengthField
                   bare
-                  label={`Length of side ${i + 1}`}
+                  label={say`Length of side ${i + 1}`}
                   value={row.length}
                   onCommit={(length) => change(row.key, { length })}
                 />
@@ -78,7 +84,7 @@ export function OutlineDialog() {
               <td>
                 <NumberField
                   bare
-                  label={`Turn after side ${i + 1}`}
+                  label={say`Turn after side ${i + 1}`}
                   unit="°"
                   least={-180}
                   most={180}
@@ -90,20 +96,16 @@ export function OutlineDialog() {
                 <button
                   type="button"
                   className="button small"
-                  aria-label={`Put a side after side ${i + 1}`}
+                  aria-label={say`Put a side after side ${i + 1}`}
                   onClick={() => addAfter(i)}
-                >
-                  + side
-                </button>{" "}
+                >{say`+ side`}</button>{" "}
                 <button
                   type="button"
                   className="button small"
-                  aria-label={`Take out side ${i + 1}`}
+                  aria-label={say`Take out side ${i + 1}`}
                   aria-disabled={rows.length <= 3}
                   onClick={() => rows.length > 3 && setRows(rows.toSpliced(i, 1))}
-                >
-                  − side
-                </button>
+                >{say`− side`}</button>
               </td>
             </tr>
           ))}
@@ -111,13 +113,11 @@ export function OutlineDialog() {
       </table>
       {found.traverse ? <Closing found={found.traverse} units={units} /> : null}
       {found.problem ? (
-        <p className="field-problem" role="alert">
-          This does not make an outline: {found.problem}.
-        </p>
+        <p className="field-problem" role="alert">{say`This does not make an outline: ${found.problem}.`}</p>
       ) : null}
       {found.traverse ? (
         <Sketch
-          label="The outline as it will be, and dashed as it was walked"
+          label={say`The outline as it will be, and dashed as it was walked`}
           lines={[
             { key: "walked", points: found.traverse.walked, closed: false, tone: "dashed" },
             { key: "closed", points: found.traverse.closed, closed: true, tone: "strong" },
@@ -131,9 +131,12 @@ export function OutlineDialog() {
         />
       ) : null}
       <p className="dialog-actions">
-        <button type="button" className="button main" aria-disabled={!found.traverse} onClick={take}>
-          Make this the yard
-        </button>
+        <button
+          type="button"
+          className="button main"
+          aria-disabled={!found.traverse}
+          onClick={take}
+        >{say`Make this the yard`}</button>
       </p>
     </Dialog>
   );
@@ -161,18 +164,21 @@ const MISREAD = 1 / 200;
 function Closing({ found, units }: { readonly found: Traverse; readonly units: Units }) {
   const { gap, perimeter, turnError } = found;
   if (gap <= CLOSED.gap && Math.abs(turnError) <= CLOSED.turn)
-    return <p className="closing">The outline closes.</p>;
-  const turns =
-    Math.abs(turnError) > CLOSED.turn
-      ? ` The turns are ${Math.abs(Math.round(turnError * 100) / 100)}° ${turnError < 0 ? "short of" : "over"} one whole turn.`
-      : "";
+    return <p className="closing">{say`The outline closes.`}</p>;
+  const turns = Math.abs(turnError) > CLOSED.turn ? turnsWords(turnError) : "";
   const doubt =
-    gap / perimeter > MISREAD ? " That is more than a tape gets wrong: look for a slip first." : "";
+    gap / perimeter > MISREAD ? say` That is more than a tape gets wrong: look for a slip first.` : "";
   return (
-    <p className="closing" role="status">
-      The walk ends {formatLength(gap, units)} from where it began, 1 in {Math.round(perimeter / gap)} of its
-      length.
-      {turns} The error is spread over all sides by their length.{doubt}
-    </p>
+    <p
+      className="closing"
+      role="status"
+    >{say`The walk ends ${formatLength(gap, units)} from where it began, 1 in ${Math.round(perimeter / gap)} of its length.${turns} The error is spread over all sides by their length.${doubt}`}</p>
   );
+}
+
+function turnsWords(error: number): string {
+  const degrees = figure(Math.abs(Math.round(error * 100) / 100));
+  return error < 0
+    ? say` The turns are ${degrees}° short of one whole turn.`
+    : say` The turns are ${degrees}° over one whole turn.`;
 }

@@ -9,6 +9,7 @@ import {
   ownPoints,
   type Point,
   placesByTape,
+  say,
   subtract,
 } from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
@@ -24,8 +25,12 @@ export function TapeDialog() {
   const selection = useEditor((s) => s.selection);
   const item = garden.items.find(({ id }) => selection.has(id));
   return (
-    <Dialog title={item ? `Place ${nameOf(item)} by tape` : "Place by tape"}>
-      {item ? <TapeForm garden={garden} item={item} /> : <p>Select the thing that was measured first.</p>}
+    <Dialog title={item ? say`Place ${nameOf(item)} by tape` : say`Place by tape`}>
+      {item ? (
+        <TapeForm garden={garden} item={item} />
+      ) : (
+        <p>{say`Select the thing that was measured first.`}</p>
+      )}
     </Dialog>
   );
 }
@@ -63,22 +68,22 @@ function TapeForm({ garden, item }: FormProps) {
   const put = () => {
     if (!chosen) return;
     const by = subtract(chosen, measured.at);
-    useEditor.getState().commit(`Place ${nameOf(item)} by tape`, [{ op: "move", id: item.id, by }]);
-    useEditor.getState().say(`${nameOf(item)} placed`);
+    useEditor.getState().commit(say`Place ${nameOf(item)} by tape`, [{ op: "move", id: item.id, by }]);
+    useEditor.getState().say(say`${nameOf(item)} placed`);
     closeDialog();
   };
 
   return (
     <>
-      <p>Choose two points that are drawn already, and type how far each is from the thing by tape.</p>
+      <p>{say`Choose two points that are drawn already, and type how far each is from the thing by tape.`}</p>
       <div className="measured">
-        <Points label="From A" points={points} value={a.key} onCommit={setFromA} />
-        <LengthField label="A measures" value={lengthA} onCommit={setA} />
-        <Points label="From B" points={points} value={b.key} onCommit={setFromB} />
-        <LengthField label="B measures" value={lengthB} onCommit={setB} />
+        <Points label={say`From A`} points={points} value={a.key} onCommit={setFromA} />
+        <LengthField label={say`A measures`} value={lengthA} onCommit={setA} />
+        <Points label={say`From B`} points={points} value={b.key} onCommit={setFromB} />
+        <LengthField label={say`B measures`} value={lengthB} onCommit={setB} />
       </div>
       {own.length > 1 ? (
-        <Points label="Measured up to" points={own} value={measured.key} onCommit={setUpTo} />
+        <Points label={say`Measured up to`} points={own} value={measured.key} onCommit={setUpTo} />
       ) : null}
       {problem ? (
         <p className="field-problem" role="alert">
@@ -86,7 +91,7 @@ function TapeForm({ garden, item }: FormProps) {
         </p>
       ) : null}
       <Sketch
-        label={places ? "The two places there are, 1 and 2" : "The two points measured from"}
+        label={places ? say`The two places there are, 1 and 2` : say`The two points measured from`}
         lines={linesOf(garden, item, chosen ? subtract(chosen, measured.at) : null, [a.at, b.at], chosen)}
         marks={[
           { key: "a", at: a.at, letter: "A", strong: false },
@@ -101,9 +106,12 @@ function TapeForm({ garden, item }: FormProps) {
       />
       {places ? <Sides side={side} onChoose={setSide} /> : null}
       <p className="dialog-actions">
-        <button type="button" className="button main" aria-disabled={!chosen} onClick={put}>
-          Put it there
-        </button>
+        <button
+          type="button"
+          className="button main"
+          aria-disabled={!chosen}
+          onClick={put}
+        >{say`Put it there`}</button>
       </p>
     </>
   );
@@ -122,7 +130,7 @@ function find(a: Point, lengthA: number, b: Point, lengthB: number): Found {
     return { places, problem: null };
   } catch (error) {
     if (!(error instanceof Error)) throw error;
-    return { places: null, problem: `That cannot be: ${error.message}.` };
+    return { places: null, problem: say`That cannot be: ${error.message}.` };
   }
 }
 
@@ -146,12 +154,12 @@ const Points = ({ label, points, value, onCommit }: PointsProps) => (
 function Sides(props: { readonly side: Side; readonly onChoose: (side: Side) => void }) {
   const name = useId();
   const choices = [
-    { value: "left", label: "1, to the left from A to B" },
-    { value: "right", label: "2, to the right from A to B" },
+    { value: "left", label: say`1, to the left from A to B` },
+    { value: "right", label: say`2, to the right from A to B` },
   ] as const;
   return (
     <fieldset className="measured-sides">
-      <legend>Which of the two places</legend>
+      <legend>{say`Which of the two places`}</legend>
       {choices.map(({ value, label }) => (
         <label key={value}>
           <input

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { say } from "../../src/index.ts";
 import { setDay, useMoment } from "./moment.ts";
 import { dayOfYear, dayWords, shortDay, TURNING_DAYS, YEAR_DAYS } from "./year-days.ts";
 
@@ -14,11 +15,9 @@ export function DaySlider() {
   const id = useId();
   return (
     <div className="moment-slider">
-      <label htmlFor={id}>Day</label>
+      <label htmlFor={id}>{say`Day`}</label>
       <span className="moment-value">
-        <button type="button" className="link" onClick={() => setDay(today())}>
-          Today
-        </button>
+        <button type="button" className="link" onClick={() => setDay(today())}>{say`Today`}</button>
         <strong>{dayWords(day)}</strong>
       </span>
       <span className="moment-track">

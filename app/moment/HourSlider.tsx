@@ -1,5 +1,5 @@
 import { useId, useMemo } from "react";
-import { formatClock, type Site } from "../../src/index.ts";
+import { formatClock, type Site, say } from "../../src/index.ts";
 import { HOUR_STEP, LAST_STEP, setMinutes, useMoment, useToldMinutes } from "./moment.ts";
 import { momentWords, timeWords } from "./moment-words.ts";
 import { dayMarks, sunSpans, sunThen } from "./sun-then.ts";
@@ -54,7 +54,7 @@ export function HourSlider({ site, label, bare = false }: Props) {
           <Jump name="Noon" note=", by the sun" to={marks.noon} shown={marks.noon} />
           {marks.set === null ? null : <Jump name="Sunset" to={downTo(marks.set)} shown={marks.set} />}
           {marks.polar === null ? null : (
-            <span>{marks.polar === "day" ? "the sun stays up" : "the sun stays down"}</span>
+            <span>{marks.polar === "day" ? say`the sun stays up` : say`the sun stays down`}</span>
           )}
         </span>
       )}

@@ -1,10 +1,11 @@
+import { say } from "../../src/index.ts";
 import { useMoment } from "./moment.ts";
 import { pauseDay, playDay } from "./play-day.ts";
 
 /** Plays the day from where it is, and pauses it. */
 export function PlayButton({ bare = false }: { readonly bare?: boolean }) {
   const playing = useMoment((s) => s.playing);
-  const words = playing ? "Pause" : "Play the day";
+  const words = playing ? say`Pause` : say`Play the day`;
   return (
     <button
       type="button"

@@ -1,4 +1,4 @@
-import { formatClock, headingOf, type Point } from "../../src/index.ts";
+import { fixed, formatClock, headingOf, type Point, say } from "../../src/index.ts";
 import type { SunThen } from "./sun-then.ts";
 import { dayWords } from "./year-days.ts";
 
@@ -16,7 +16,7 @@ export function compassPoint(azimuth: number): string {
 
 /** "10:40", or "Noon" when the sun stands highest. */
 export const timeWords = (minutes: number, noon: number): string =>
-  Math.abs(minutes - noon) <= NOON ? "Noon" : formatClock(minutes);
+  Math.abs(minutes - noon) <= NOON ? say`Noon` : formatClock(minutes);
 
 /** "Noon, 21 December: shadows fall south, 0.4 times as long as things are high." */
 export function momentWords(day: string, minutes: number, noon: number, sun: SunThen): string {
@@ -24,19 +24,19 @@ export function momentWords(day: string, minutes: number, noon: number, sun: Sun
 }
 
 function shadowWords({ shines, altitude, azimuth }: SunThen): string {
-  if (shines === "down") return "the sun is down";
-  if (shines === "hidden") return `the sun is behind the skyline in the ${compassPoint(azimuth)}`;
+  if (shines === "down") return say`the sun is down`;
+  if (shines === "hidden") return say`the sun is behind the skyline in the ${compassPoint(azimuth)}`;
   const away = compassPoint((azimuth + 180) % 360);
-  if (altitude < LOW) return `shadows fall ${away}, as long as the yard`;
-  return `shadows fall ${away}, ${lengthWords(1 / Math.tan(altitude * RAD))} as things are high`;
+  if (altitude < LOW) return say`shadows fall ${away}, as long as the yard`;
+  return say`shadows fall ${away}, ${lengthWords(1 / Math.tan(altitude * RAD))} as things are high`;
 }
 
 const lengthWords = (times: number): string =>
-  times < 0.95 || times >= 1.05 ? `${times.toFixed(1)} times as long` : "as long";
+  times < 0.95 || times >= 1.05 ? say`${fixed(times, 1)} times as long` : say`as long`;
 
 /** "34° high in the south-east", or that it does not shine. */
 export function sunWords({ shines, altitude, azimuth }: SunThen): string {
-  if (shines === "down") return "The sun is down";
-  const place = `${Math.round(altitude)}° high in the ${compassPoint(azimuth)}`;
-  return shines === "hidden" ? `Behind the skyline, ${place}` : `Sun ${place}`;
+  if (shines === "down") return say`The sun is down`;
+  const place = say`${Math.round(altitude)}° high in the ${compassPoint(azimuth)}`;
+  return shines === "hidden" ? say`Behind the skyline, ${place}` : say`Sun ${place}`;
 }

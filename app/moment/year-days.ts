@@ -1,14 +1,14 @@
-import { MONTH_NAMES, seasonDays } from "../../src/index.ts";
+import { formatMonthDay, monthName, seasonDays, word } from "../../src/index.ts";
 
 /** Every day of the year that the sun is shown in, 1 January first. */
 export const YEAR_DAYS: readonly string[] = seasonDays({ from: "01-01", to: "12-31" });
 
 /** Days that everybody knows, and between which the sun turns: to the day, in most years. */
 export const TURNING_DAYS = [
-  { day: 20, month: 3, name: "March equinox" },
-  { day: 21, month: 6, name: "June solstice" },
-  { day: 22, month: 9, name: "September equinox" },
-  { day: 21, month: 12, name: "December solstice" },
+  { day: 20, month: 3, name: word("March equinox") },
+  { day: 21, month: 6, name: word("June solstice") },
+  { day: 22, month: 9, name: word("September equinox") },
+  { day: 21, month: 12, name: word("December solstice") },
 ] as const;
 
 const two = (n: number): string => String(n).padStart(2, "0");
@@ -22,13 +22,11 @@ export function dayOfYear(month: number, date: number): string {
 }
 
 /** "15 April". */
-export function dayWords(day: string): string {
-  const [, month, date] = day.split("-").map(Number);
-  return `${date} ${MONTH_NAMES[(month ?? 1) - 1]}`;
-}
+export const dayWords = (day: string): string => formatMonthDay(day.slice(5));
 
 /** "15 Apr". */
 export function shortDay(day: string): string {
-  const [date, month = ""] = dayWords(day).split(" ");
-  return `${date} ${month.slice(0, 3)}`;
+  const words = dayWords(day);
+  const month = monthName(Number(day.slice(5, 7)));
+  return words.replace(month, month.slice(0, 3));
 }

@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { Notice } from "../keeping/Notice.tsx";
 import { useKeeping } from "../keeping/use-keeping.ts";
 import { takeUpdate, useUpdates } from "./updates.ts";
@@ -14,20 +15,19 @@ export function UpdateNotice() {
         className="button main"
         aria-disabled={!isKept}
         onClick={() => isKept && takeUpdate()}
-      >
-        Use it now
-      </button>
-      <button type="button" className="button" onClick={() => useUpdates.setState({ ready: null })}>
-        Later
-      </button>
+      >{say`Use it now`}</button>
+      <button
+        type="button"
+        className="button"
+        onClick={() => useUpdates.setState({ ready: null })}
+      >{say`Later`}</button>
     </>
   );
   return (
     <Notice doings={doings}>
-      A new version of Bedwright is ready.{" "}
       {isKept
-        ? "Your garden stays as it is; the page loads again."
-        : "It can be used once your garden is saved."}
+        ? say`A new version of Bedwright is ready. Your garden stays as it is; the page loads again.`
+        : say`A new version of Bedwright is ready. It can be used once your garden is saved.`}
     </Notice>
   );
 }

@@ -1,5 +1,13 @@
 import { type ChangeEvent, useMemo, useState } from "react";
-import { formatArea, type Parcel, ParcelFileError, readParcels, signedArea } from "../../src/index.ts";
+import {
+  formatArea,
+  type Garden,
+  type Parcel,
+  ParcelFileError,
+  readParcels,
+  say,
+  signedArea,
+} from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { closeDialog } from "../dialogs/open-dialog.ts";
 import { Sketch } from "../measuring/Sketch.tsx";
@@ -29,14 +37,11 @@ export function ParcelsDialog() {
   };
 
   return (
-    <Dialog title="The yard from a parcel file">
-      <p>
-        Many counties and cities give the outlines of plots and buildings as GeoJSON. Save such a file and
-        choose it here; it is read on this device and goes nowhere.
-      </p>
+    <Dialog title={say`The yard from a parcel file`}>
+      <p>{say`Many counties and cities give the outlines of plots and buildings as GeoJSON. Save such a file and choose it here; it is read on this device and goes nowhere.`}</p>
       <p className="dialog-actions">
         <label className="button file-button">
-          Choose a file
+          {say`Choose a file`}
           <input
             type="file"
             accept=".geojson,.json,application/geo+json,application/json"
@@ -71,7 +76,7 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
   };
   const take = () => {
     if (!over) return;
-    useEditor.getState().commit("Take the yard from a file", opsToTakeOver(garden, over));
+    useEditor.getState().commit(say`Take the yard from a file`, opsToTakeOver(garden, over));
     closeDialog();
   };
 
@@ -79,7 +84,7 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
     <>
       {parcels.length > SHOWN / 4 ? (
         <p className="field">
-          <label htmlFor="parcel-wanted">Find by name, address or number</label>
+          <label htmlFor="parcel-wanted">{say`Find by name, address or number`}</label>
           <span className="field-box">
             <input
               id="parcel-wanted"
@@ -92,10 +97,10 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
         </p>
       ) : null}
       <p className="quiet" role="status">
-        {found.length === 1 ? "One outline" : `${found.length} outlines`}
-        {found.length > SHOWN ? `, the first ${SHOWN} shown` : ""}
+        {found.length === 1 ? say`One outline` : say`${found.length} outlines`}
+        {found.length > SHOWN ? say`, the first ${SHOWN} shown` : ""}
       </p>
-      <ul className="parcels" aria-label="Outlines in the file">
+      <ul className="parcels" aria-label={say`Outlines in the file`}>
         {found.slice(0, SHOWN).map((parcel) => (
           <li key={parcels.indexOf(parcel)}>
             <strong>{parcel.label}</strong>
@@ -106,7 +111,7 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
                 checked={yard === parcel}
                 onChange={() => choose(parcel)}
               />{" "}
-              the yard
+              {say`the yard`}
             </label>
             <label>
               <input
@@ -117,7 +122,7 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
                   setHouses(event.target.checked ? new Set(houses).add(parcel) : without(houses, parcel))
                 }
               />{" "}
-              a building
+              {say`a building`}
             </label>
           </li>
         ))}
@@ -130,7 +135,7 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
       {over ? (
         <>
           <Sketch
-            label="The yard and the buildings as they will lie, north up"
+            label={say`The yard and the buildings as they will lie, north up`}
             lines={[
               { key: "yard", points: over.yard, closed: true, tone: "strong" },
               ...over.houses.map((points, i) => ({
@@ -142,18 +147,16 @@ function Chooser({ parcels }: { readonly parcels: readonly Parcel[] }) {
             ]}
             marks={[]}
           />
-          <p className="quiet">
-            {over.yard.length} corners, {formatArea(Math.abs(signedArea(over.yard)), garden.units)}. Its place
-            on the earth is set too; what is on the plan already stays where it is.
-            {yard && yard.holes > 0 ? " Holes in the outline are left out." : ""} Parcel maps are often a foot
-            or two off: a survey or a tape decides.
-          </p>
+          <p className="quiet">{landed(over, yard, garden)}</p>
         </>
       ) : null}
       <p className="dialog-actions">
-        <button type="button" className="button main" aria-disabled={!over} onClick={take}>
-          Make this the yard
-        </button>
+        <button
+          type="button"
+          className="button main"
+          aria-disabled={!over}
+          onClick={take}
+        >{say`Make this the yard`}</button>
       </p>
     </>
   );
@@ -172,6 +175,12 @@ function attempt(
     return { over: layOver(garden, { yard, houses: [...houses] }), problem: null };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { over: null, problem: `That outline cannot be taken: ${error.message}.` };
+    return { over: null, problem: say`That outline cannot be taken: ${error.message}.` };
   }
+}
+
+function landed({ yard }: TakenOver, from: Parcel | null, { units }: Garden): string {
+  const [corners, area] = [yard.length, formatArea(Math.abs(signedArea(yard)), units)];
+  const holes = from && from.holes > 0 ? say` Holes in the outline are left out.` : "";
+  return say`${corners} corners, ${area}. Its place on the earth is set too; what is on the plan already stays where it is.${holes} Parcel maps are often a foot or two off: a survey or a tape decides.`;
 }

@@ -1,3 +1,4 @@
+import { told } from "../words/say.ts";
 import type { Crop } from "./crop-table.ts";
 
 /** Names that begin with a place keep their capital. */
@@ -11,5 +12,5 @@ export function cropWord({ name }: Pick<Crop, "name">): string {
   const plain = name.replace(/ \(.*\)$/, "").replace(/ \/ .*$/, "");
   const [what = plain, sort] = plain.split(", ");
   const word = PLACES.test(what) ? what : what.toLowerCase();
-  return sort ? `${sort} ${word}` : word;
+  return told(sort ? `${sort} ${word}` : word);
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say.ts";
 import { plainText } from "../garden/plain-text.ts";
 import type { LonLat } from "./tangent-plane.ts";
 
@@ -19,7 +20,7 @@ export class ParcelFileError extends Error {
   readonly reason: string;
 
   constructor(path: string, reason: string) {
-    super(`This file cannot be used: ${path === "" ? reason : `${path} ${reason}`}.`);
+    super(say`This file cannot be used: ${path === "" ? reason : `${path} ${reason}`}.`);
     this.path = path;
     this.reason = reason;
   }
@@ -40,15 +41,15 @@ const LONGEST_LABEL = 60;
  */
 export function readParcels(text: string): readonly Parcel[] {
   if (text.length > LONGEST_FILE)
-    throw new ParcelFileError("", "it is over 20 MB: cut it down to your street");
+    throw new ParcelFileError("", say`it is over 20 MB: cut it down to your street`);
   const json = parsed(text);
-  if (!isRecord(json)) throw new ParcelFileError("", "it is not GeoJSON");
+  if (!isRecord(json)) throw new ParcelFileError("", say`it is not GeoJSON`);
   refuseOtherCoordinates(json);
   const parcels: Parcel[] = [];
   gather(json, "", {}, parcels, 0);
-  if (parcels.length === 0) throw new ParcelFileError("", "there is no outline in it, only points or lines");
+  if (parcels.length === 0) throw new ParcelFileError("", say`there is no outline in it, only points or lines`);
   return parcels.map((parcel, i) =>
-    parcel.label === "" ? { ...parcel, label: `Outline ${i + 1}` } : parcel,
+    parcel.label === "" ? { ...parcel, label: say`Outline ${i + 1}` } : parcel,
   );
 }
 
@@ -58,7 +59,7 @@ function parsed(text: string): unknown {
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ""));
   } catch {
-    throw new ParcelFileError("", "it is not GeoJSON (not JSON)");
+    throw new ParcelFileError("", say`it is not GeoJSON (not JSON)`);
   }
 }
 
@@ -69,7 +70,7 @@ function refuseOtherCoordinates({ crs }: Json): void {
   if (typeof name === "string" && /(CRS84|EPSG:+4326)$/.test(name)) return;
   throw new ParcelFileError(
     "crs",
-    "names other coordinates than longitude and latitude (WGS 84): export it in those",
+    say`names other coordinates than longitude and latitude (WGS 84): export it in those`,
   );
 }
 
@@ -77,11 +78,11 @@ function refuseOtherCoordinates({ crs }: Json): void {
 const DEEPEST = 5;
 
 function gather(json: unknown, path: string, properties: Json, into: Parcel[], depth: number): void {
-  if (!isRecord(json)) throw new ParcelFileError(path, "must be a GeoJSON object");
-  if (depth > DEEPEST) throw new ParcelFileError(path, "is nested too deeply");
+  if (!isRecord(json)) throw new ParcelFileError(path, say`must be a GeoJSON object`);
+  if (depth > DEEPEST) throw new ParcelFileError(path, say`is nested too deeply`);
   const at = (field: string) => (path === "" ? field : `${path}.${field}`);
   const each = (list: unknown, field: string, doing: (entry: unknown, where: string) => void) => {
-    if (!Array.isArray(list)) throw new ParcelFileError(at(field), "must be a list");
+    if (!Array.isArray(list)) throw new ParcelFileError(at(field), say`must be a list`);
     for (const [i, entry] of list.entries()) doing(entry, `${at(field)}[${i}]`);
   };
   switch (json.type) {
@@ -116,44 +117,44 @@ function gather(json: unknown, path: string, properties: Json, into: Parcel[], d
     case "MultiLineString":
       return;
     default:
-      throw new ParcelFileError(at("type"), "is not a type of GeoJSON");
+      throw new ParcelFileError(at("type"), say`is not a type of GeoJSON`);
   }
 }
 
 function add(into: Parcel[], parcel: Parcel): void {
   if (into.length >= MOST_PARCELS) {
-    throw new ParcelFileError("", `it has more than ${MOST_PARCELS} outlines: cut it down to your street`);
+    throw new ParcelFileError("", say`it has more than ${MOST_PARCELS} outlines: cut it down to your street`);
   }
   into.push(parcel);
 }
 
 function parcelOf(rings: unknown, path: string, properties: Json): Parcel {
-  if (!Array.isArray(rings) || rings.length === 0) throw new ParcelFileError(path, "must be a list of rings");
+  if (!Array.isArray(rings) || rings.length === 0) throw new ParcelFileError(path, say`must be a list of rings`);
   return { label: labelOf(properties), outline: ringOf(rings[0], `${path}[0]`), holes: rings.length - 1 };
 }
 
 function ringOf(raw: unknown, path: string): readonly LonLat[] {
-  if (!Array.isArray(raw)) throw new ParcelFileError(path, "must be a list of places");
+  if (!Array.isArray(raw)) throw new ParcelFileError(path, say`must be a list of places`);
   if (raw.length < 4)
-    throw new ParcelFileError(path, "must have four places or more, the last being the first");
-  if (raw.length > MOST_CORNERS) throw new ParcelFileError(path, `has more than ${MOST_CORNERS} corners`);
+    throw new ParcelFileError(path, say`must have four places or more, the last being the first`);
+  if (raw.length > MOST_CORNERS) throw new ParcelFileError(path, say`has more than ${MOST_CORNERS} corners`);
   const places = raw.map((place, i) => placeOf(place, `${path}[${i}]`));
   const [first, last] = [places[0]!, places[places.length - 1]!];
   if (first[0] !== last[0] || first[1] !== last[1]) {
-    throw new ParcelFileError(path, "does not end where it begins");
+    throw new ParcelFileError(path, say`does not end where it begins`);
   }
   return places.slice(0, -1);
 }
 
 function placeOf(raw: unknown, path: string): LonLat {
   if (!Array.isArray(raw) || raw.length < 2)
-    throw new ParcelFileError(path, "must be longitude and latitude");
+    throw new ParcelFileError(path, say`must be longitude and latitude`);
   const [lon, lat]: unknown[] = raw;
   if (typeof lon !== "number" || typeof lat !== "number" || !Number.isFinite(lon) || !Number.isFinite(lat)) {
-    throw new ParcelFileError(path, "must be two numbers, longitude and latitude");
+    throw new ParcelFileError(path, say`must be two numbers, longitude and latitude`);
   }
   if (Math.abs(lon) > 180 || Math.abs(lat) > 90) {
-    throw new ParcelFileError(path, "is no longitude and latitude: export the file in those (WGS 84)");
+    throw new ParcelFileError(path, say`is no longitude and latitude: export the file in those (WGS 84)`);
   }
   return [lon, lat];
 }

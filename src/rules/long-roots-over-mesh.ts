@@ -7,6 +7,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { cropIdsOf, withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say, word } from "../words/say.ts";
 import { waysToDeepen } from "./deepen.ts";
 import { stoppedByMesh } from "./long-roots.ts";
 import { otherBed } from "./other-bed.ts";
@@ -21,8 +22,8 @@ import { listed } from "./words.ts";
 export const longRootsOverMesh = defineRule({
   id: "long-roots-over-mesh",
   grade: "should",
-  promise: "Long roots have their whole run above the mesh.",
-  why: "A carrot or parsnip that meets wire forks or grows into it, and lifting it tears the mesh.",
+  promise: word("Long roots have their whole run above the mesh."),
+  why: word("A carrot or parsnip that meets wire forks or grows into it, and lifting it tears the mesh."),
   source: ROOT_RUN_SOURCES.hard,
   needs: ["garden", "beds", "units"],
 
@@ -44,8 +45,8 @@ export const longRootsOverMesh = defineRule({
           measured: soilDepth,
           limit: need,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: mesh stops the roots of ${names}`,
-          detail: `The mesh lies below ${formatShort(soilDepth, units)} of soil; their roots run ${formatShort(need, units)}. Short-rooted sorts do with less.`,
+          title: say`${nameOf(bed)}: mesh stops the roots of ${names}`,
+          detail: say`The mesh lies below ${formatShort(soilDepth, units)} of soil; their roots run ${formatShort(need, units)}. Short-rooted sorts do with less.`,
           get waysOut() {
             const left = withoutCrops(
               bed,
@@ -57,7 +58,7 @@ export const longRootsOverMesh = defineRule({
               ...otherCrop(garden, bed, out),
               ...otherBed(garden, bed, out),
               {
-                label: `Leave out ${names}`,
+                label: say`Leave out ${names}`,
                 ops: [{ op: "set" as const, id: bed.id, changes: { plantings: left } }],
               },
             ];

@@ -7,6 +7,7 @@ import type { Planting } from "../garden/plantings.ts";
 import { practice } from "../garden/source.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatShare } from "../units/format-figure.ts";
+import { say, word } from "../words/say.ts";
 import { type CropShadow, cropShadows } from "./crop-shadows.ts";
 import { otherBed } from "./other-bed.ts";
 import { otherCrop } from "./other-crop.ts";
@@ -23,8 +24,10 @@ const MOST_SHADED = 0.5;
 export const shadedByCrop = defineRule({
   id: "shaded-by-crop",
   grade: "should",
-  promise: "Tall crops stand on the pole side of low ones that want sun.",
-  why: "A row of corn or staked tomatoes on the sunny side keeps the low crop behind it in shade all spring and autumn.",
+  promise: word("Tall crops stand on the pole side of low ones that want sun."),
+  why: word(
+    "A row of corn or staked tomatoes on the sunny side keeps the low crop behind it in shade all spring and autumn.",
+  ),
   source: practice(
     "tall crops to the pole side; half of the low crop's ground in the noon shadow of the equinoxes is taken as too much",
   ),
@@ -32,17 +35,18 @@ export const shadedByCrop = defineRule({
 
   check({ garden, beds, site }) {
     return worstOf(cropShadows(beds, site)).map(({ tall, low, share }) => {
-      const [tallWord, lowWord] = [tall, low].map(({ patch }) => plantingWord(patch.standing.planting));
+      const tallWord = plantingWord(tall.patch.standing.planting);
+      const lowWord = plantingWord(low.patch.standing.planting);
       const own = tall.bed.id === low.bed.id;
-      const whose = own ? tallWord : `${tallWord} of ${nameOf(tall.bed)}`;
+      const whose = own ? tallWord : say`${tallWord} of ${nameOf(tall.bed)}`;
       return {
         itemIds: own ? [low.bed.id] : [low.bed.id, tall.bed.id],
         at: [centroid(outlineOf(low.bed))],
         measured: share,
         limit: MOST_SHADED,
         unit: "ratio" as const,
-        title: `${nameOf(low.bed)}: ${lowWord} in the shade of the ${whose}`,
-        detail: `At noon of the equinoxes ${formatShare(share)} of its ground is shaded; ${lowWord} wants full sun.`,
+        title: say`${nameOf(low.bed)}: ${lowWord} in the shade of the ${whose}`,
+        detail: say`At noon of the equinoxes ${formatShare(share)} of its ground is shaded; ${lowWord} wants full sun.`,
         get waysOut() {
           const out = [low.patch.standing.planting];
           const clears = (after: Garden) =>
@@ -90,7 +94,7 @@ function changePlaces(
     if (planting === tall) return { ...low, patch: tall.patch };
     return planting === low ? { ...tall, patch: low.patch } : planting;
   });
-  const label = `Let ${plantingWord(tall)} and ${plantingWord(low)} change places`;
+  const label = say`Let ${plantingWord(tall)} and ${plantingWord(low)} change places`;
   const ops = [{ op: "set" as const, id: bed.id, changes: { plantings } }];
   return clears(applyOps(garden, ops)) ? [{ label, ops }] : [];
 }

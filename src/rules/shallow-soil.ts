@@ -8,6 +8,7 @@ import { nameOf } from "../garden/name-of.ts";
 import { cropIdsOf, withoutCrops } from "../garden/plantings.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, word } from "../words/say.ts";
 import { type Below, belowBed } from "./below-bed.ts";
 import { waysToDeepen } from "./deepen.ts";
 import { otherBed } from "./other-bed.ts";
@@ -24,8 +25,8 @@ import { listedOrCounted } from "./words.ts";
 export const shallowSoil = defineRule({
   id: "shallow-soil",
   grade: "must",
-  promise: "The soil of every bed is as deep as its crops' roots run.",
-  why: "Where roots cannot go down they dry out in a day, and the crop is small.",
+  promise: word("The soil of every bed is as deep as its crops' roots run."),
+  why: word("Where roots cannot go down they dry out in a day, and the crop is small."),
   source: LIMITS.hardDepth.source,
   limits: ["hardDepth", "openDepth"],
   needs: ["garden", "beds", "grounds", "limits", "units"],
@@ -40,11 +41,10 @@ export const shallowSoil = defineRule({
       const need = Math.max(below.least, ...crops.map(below.asks));
       if (soilDepth >= need - SAME_LENGTH) return [];
       const tooDeep = crops.filter((crop) => below.asks(crop) > soilDepth + SAME_LENGTH);
-      const [has, wants, short] = [soilDepth, need, need - soilDepth].map((depth) =>
-        formatShort(depth, units),
-      );
+      const shown = (depth: number) => formatShort(depth, units);
+      const [has, wants, short] = [shown(soilDepth), shown(need), shown(need - soilDepth)];
       const forWhat =
-        tooDeep.length > 0 ? `for ${listedOrCounted(tooDeep.map(cropWord), "crops")}` : below.words;
+        tooDeep.length > 0 ? say`for ${listedOrCounted(tooDeep.map(cropWord), "crops")}` : below.words;
       return [
         {
           itemIds: [bed.id],
@@ -52,8 +52,11 @@ export const shallowSoil = defineRule({
           measured: soilDepth,
           limit: need,
           unit: "mm" as const,
-          title: `${nameOf(bed)}: soil ${short} too shallow ${forWhat}`,
-          detail: `It holds ${has} of soil ${below.words}; ${wants} ${tooDeep.length > 0 ? "is what the roots ask for" : "is the least"}.`,
+          title: say`${nameOf(bed)}: soil ${short} too shallow ${forWhat}`,
+          detail:
+            tooDeep.length > 0
+              ? say`It holds ${has} of soil ${below.words}; ${wants} is what the roots ask for.`
+              : say`It holds ${has} of soil ${below.words}; ${wants} is the least.`,
           get waysOut() {
             return [...waysToDeepen(bed, need, units), ...growOthers(garden, bed, tooDeep, soilDepth, below)];
           },
@@ -81,7 +84,7 @@ function growOthers(
     ...otherCrop(garden, bed, out),
     ...otherBed(garden, bed, out),
     {
-      label: `Leave out ${listedOrCounted(tooDeep.map(cropWord), "crops")}`,
+      label: say`Leave out ${listedOrCounted(tooDeep.map(cropWord), "crops")}`,
       ops: [{ op: "set", id: bed.id, changes: { plantings: left } }],
     },
   ];

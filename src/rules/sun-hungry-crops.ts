@@ -8,6 +8,7 @@ import { outlineOf } from "../garden/outline.ts";
 import { withoutCrops } from "../garden/plantings.ts";
 import { centroid } from "../geometry/ring.ts";
 import { formatHours } from "../units/format-figure.ts";
+import { say, sayCount, word } from "../words/say.ts";
 import { cropsOf, SAME_HOURS, sunAskedBy, sunWanted } from "./crop-sun.ts";
 import { moveIntoSun } from "./move-into-sun.ts";
 import { otherBed } from "./other-bed.ts";
@@ -20,8 +21,8 @@ import { capital, listedOrCounted } from "./words.ts";
 export const sunHungryCrops = defineRule({
   id: "sun-hungry-crops",
   grade: "should",
-  promise: "Every crop gets the sun it asks for.",
-  why: "Fruiting crops ripen late and little in part sun, where leaf and root crops still do well.",
+  promise: word("Every crop gets the sun it asks for."),
+  why: word("Fruiting crops ripen late and little in part sun, where leaf and root crops still do well."),
   source: LIMITS.sun.source,
   limits: ["sun", "sunLeast"],
   needs: ["garden", "access", "beds", "items", "sun", "limits"],
@@ -35,7 +36,6 @@ export const sunHungryCrops = defineRule({
       if (hungry.length === 0) return [];
       const limit = Math.max(...hungry.map((crop) => sunAskedBy(crop, limits)));
       const [hours, names] = [formatHours(got.hours), listedOrCounted(hungry.map(cropWord), "crops")];
-      const want = hungry.length > 1 ? "want" : "wants";
       return [
         {
           itemIds: [bed.id],
@@ -43,15 +43,22 @@ export const sunHungryCrops = defineRule({
           measured: got.hours,
           limit,
           unit: "h" as const,
-          title: `${nameOf(bed)}: ${hours} of sun a day for ${names}`,
-          detail: `${capital(names)} ${want} ${formatHours(limit)} of direct sun a day; the bed gets ${hours} over the season.${takerWords(got, items)}`,
+          title: say`${nameOf(bed)}: ${hours} of sun a day for ${names}`,
+          detail: `${sayCount(
+            hungry.length,
+            {
+              one: "{{names}} wants {{limit}} of direct sun a day; the bed gets {{hours}} over the season.",
+              other: "{{names}} want {{limit}} of direct sun a day; the bed gets {{hours}} over the season.",
+            },
+            { names: capital(names), limit: formatHours(limit), hours },
+          )}${takerWords(got, items)}`,
           get waysOut() {
             return [
               ...othersInstead(garden, bed, hungry),
               ...withoutTrellis(garden, got, (after) => after.hours >= limit - SAME_HOURS),
               ...moveIntoSun({ garden, access }, bed, {
                 hours: sunWanted(bed, limits),
-                about: "sun wanted",
+                about: say`sun wanted`,
               }),
             ];
           },
@@ -69,7 +76,7 @@ function othersInstead(garden: Garden, bed: Bed, hungry: readonly Crop[]): WayOu
   );
   const out = bed.plantings.filter((planting) => !left.includes(planting));
   const leaveOut = {
-    label: `Leave out ${listedOrCounted(hungry.map(cropWord), "crops")}`,
+    label: say`Leave out ${listedOrCounted(hungry.map(cropWord), "crops")}`,
     ops: [{ op: "set" as const, id: bed.id, changes: { plantings: left } }],
   };
   return [

@@ -52,7 +52,7 @@ export function textsOf(file: string, source = readFileSync(join(root, file), "u
     text,
   });
 
-  const visit = (node: ts.Node, inFunction: boolean): void => {
+  const visit = (node: ts.Node, inFunction: boolean, inFault = false): void => {
     if (isLeftAlone(node)) return;
     const inside = inFunction || ts.isFunctionLike(node);
     if (ts.isTaggedTemplateExpression(node) && node.tag.getText() === "say") {
@@ -69,6 +69,10 @@ export function textsOf(file: string, source = readFileSync(join(root, file), "u
         if (called === "told" && !inFunction) early.push(at(node, first.text));
         return;
       }
+      if (called === "countedWord" && first && ts.isObjectLiteralExpression(first)) {
+        counted.push(at(node, propertyText(first, "other") ?? ""));
+        return;
+      }
       if (called === "sayCount" && second && ts.isObjectLiteralExpression(second)) {
         const other = propertyText(second, "other");
         if (other === null || propertyText(second, "one") === null) bare.push(at(second, second.getText()));
@@ -79,9 +83,9 @@ export function textsOf(file: string, source = readFileSync(join(root, file), "u
         return;
       }
     }
-    const shown = bareText(node);
+    const shown = inFault ? null : bareText(node);
     if (shown !== null) bare.push(at(node, shown));
-    ts.forEachChild(node, (child) => visit(child, inside));
+    ts.forEachChild(node, (child) => visit(child, inside, inFault || isFault(node)));
   };
   visit(tree, false);
   return { said, counted, bare, early };
@@ -115,6 +119,7 @@ const TWO_WORDS =
 
 /** The text of a node if people may read it: one with words in it that is no code. */
 export function bareText(node: ts.Node): string | null {
+  if (node.parent && (isProperty(node.parent, "key") || isCode(node) || isNamedByFault(node))) return null;
   if (ts.isJsxText(node)) return /\p{L}{2,}/u.test(node.text) ? node.text.trim() : null;
   const text = ts.isStringLiteralLike(node)
     ? node.text
@@ -138,6 +143,23 @@ export function bareText(node: ts.Node): string | null {
   return TWO_WORDS.test(text) ? text : null;
 }
 
+const isProperty = (node: ts.Node, name: string): boolean =>
+  ts.isPropertyAssignment(node) && node.name.getText() === name;
+
+/** A code that is asked for, stands as a key or names what is counted: `approach === "latch side"`. */
+const isCode = (node: ts.Node): boolean => {
+  const { parent } = node;
+  if (ts.isBinaryExpression(parent)) return /^[!=]==$/.test(parent.operatorToken.getText());
+  if (ts.isPropertyAssignment(parent)) return parent.name === node;
+  return ts.isCallExpression(parent) && parent.expression.getText() === "counted";
+};
+
+/** Checks that name what they look at in the fault they throw. What of it may be shown is marked by `word`. */
+const CHECKS = /^(within|aboveZero|atLeastZero|airTemperature)$/;
+
+const isNamedByFault = ({ parent }: ts.Node): boolean =>
+  ts.isCallExpression(parent) && CHECKS.test(parent.expression.getText());
+
 /** One of two words chosen inside a template's hole: `${n === 1 ? "course" : "courses"}`. */
 function isChosenInHole(node: ts.Node): boolean {
   if (!ts.isConditionalExpression(node.parent) || node.parent.condition === node) return false;
@@ -150,7 +172,7 @@ function isChosenInHole(node: ts.Node): boolean {
 const CODE_ATTRIBUTES = /^(className|d|viewBox|points|transform|style|id|href|type|role|accept|media)$/;
 
 /** What makes a source out of a citation. */
-const CITATIONS = /^(published|practice|fromMemory|computed|printed|a117|iso)$/;
+const CITATIONS = /^(published|practice|fromMemory|computed|printed|a117|iso|window.matchMedia)$/;
 
 /** Nodes in which no text is for people: types, imports, faults of the program, codes. */
 function isLeftAlone(node: ts.Node): boolean {
@@ -158,11 +180,13 @@ function isLeftAlone(node: ts.Node): boolean {
   if (ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node)) return true;
   if (ts.isJsxAttribute(node) && CODE_ATTRIBUTES.test(node.name.getText())) return true;
   // A citation stands as it was published.
-  if (ts.isPropertyAssignment(node) && /^(source|cite|citation|url|link)$/.test(node.name.getText()))
+  if (ts.isPropertyAssignment(node) && /^(source|cite|citation|url|link|botanical)$/.test(node.name.getText()))
     return true;
   if (ts.isCallExpression(node) && CITATIONS.test(node.expression.getText())) return true;
-  return (
-    ts.isNewExpression(node) &&
-    /^(Error|RangeError|TypeError|Intl\.\w+|RegExp|URL|Worker)$/.test(node.expression.getText())
-  );
+  return false;
 }
+
+/** A fault of the program: its own text is for whoever mends it, but what is said inside is for the gardener. */
+const isFault = (node: ts.Node): boolean =>
+  ts.isNewExpression(node) &&
+  /^(Error|RangeError|TypeError|Intl\.\w+|RegExp|URL|Worker)$/.test(node.expression.getText());

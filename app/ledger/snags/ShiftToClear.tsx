@@ -5,6 +5,7 @@ import {
   nameOf,
   type ShiftSearch,
   type Snag,
+  say,
   shiftWay,
   type WayOut,
 } from "../../../src/index.ts";
@@ -29,12 +30,11 @@ export function ShiftToClear({ snag, ...hands }: Props) {
   if (found.found === "nothing to clear") return null;
   if (found.found === "no shift") {
     return (
-      <p className="quiet">
-        {found.proven
-          ? `No shift of ${nameOf(bed)} clears it: the yard has no such place.`
-          : `No shift of ${nameOf(bed)} was found that clears it.`}{" "}
-        In the way: {found.inTheWay.title}.
-      </p>
+      <p className="quiet">{say`${
+        found.proven
+          ? say`No shift of ${nameOf(bed)} clears it: the yard has no such place.`
+          : say`No shift of ${nameOf(bed)} was found that clears it.`
+      } In the way: ${found.inTheWay.title}.`}</p>
     );
   }
   const { by } = found.shift;

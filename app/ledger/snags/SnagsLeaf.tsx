@@ -1,5 +1,5 @@
 import { type PointerEvent, useEffect, useRef, useState } from "react";
-import type { Garden, Snag, WayOut } from "../../../src/index.ts";
+import { type Garden, type Snag, say, type WayOut } from "../../../src/index.ts";
 import { useFindings } from "../../live/findings.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { NothingYet } from "./NothingYet.tsx";
@@ -52,7 +52,7 @@ export function SnagsLeaf() {
     const current = held?.garden === garden || findings.of === garden;
     const problem = current
       ? takeWayOut(way)
-      : "The plan has just changed: look again and take the way out that is offered now.";
+      : say`The plan has just changed: look again and take the way out that is offered now.`;
     setRefusal(problem);
     setHeld(null);
     // The button goes with its snag; the keyboard stays in the list.
@@ -60,7 +60,7 @@ export function SnagsLeaf() {
   };
 
   const hasBeds = garden.items.some(({ kind }) => kind === "bed");
-  if (findings.of === null) return <p className="leaf-text quiet">Reckoning…</p>;
+  if (findings.of === null) return <p className="leaf-text quiet">{say`Reckoning…`}</p>;
   return (
     <>
       {refusal ? (
@@ -74,7 +74,7 @@ export function SnagsLeaf() {
         className="snags"
         ref={list}
         tabIndex={-1}
-        aria-label="Snags, most serious first"
+        aria-label={say`Snags, most serious first`}
         onPointerMove={noteSpot}
         onPointerDown={noteSpot}
       >
@@ -96,10 +96,7 @@ export function SnagsLeaf() {
 
 const NothingWrong = () => (
   <div className="leaf-text">
-    <h3>Nothing wrong with this plan</h3>
-    <p>
-      Every bed can be reached, got to and built as it is drawn. The build sheet is ready to be printed.
-      Limits can be made stricter under Site.
-    </p>
+    <h3>{say`Nothing wrong with this plan`}</h3>
+    <p>{say`Every bed can be reached, got to and built as it is drawn. The build sheet is ready to be printed. Limits can be made stricter under Site.`}</p>
   </div>
 );

@@ -5,19 +5,22 @@ import {
   limitIds,
   type Snag,
   type Source,
+  say,
+  told,
+  word,
 } from "../../../src/index.ts";
 import { WhyLink } from "../../help/WhyLink.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
 
-const HOW: Readonly<Record<Source["how"], string>> = {
-  published: "From",
-  memory: "From memory, not looked up again:",
-  practice: "Common practice:",
-  computed: "Reckoned:",
+const HOW: Readonly<Record<Exclude<Source["how"], "published">, string>> = {
+  memory: word("From memory, not looked up again:"),
+  practice: word("Common practice:"),
+  computed: word("Reckoned:"),
 };
 
-export const sourceText = ({ how, text }: Source): string => `${HOW[how]} ${text}`;
+export const sourceText = ({ how, text }: Source): string =>
+  how === "published" ? say`From ${text}` : `${told(HOW[how])} ${text}`;
 
 /** Where a snag's limit comes from, and where to change it. */
 export function SourceLine({ snag }: { readonly snag: Snag }) {
@@ -33,13 +36,15 @@ export function SourceLine({ snag }: { readonly snag: Snag }) {
       {ended(sourceText(snag.source))}{" "}
       {limit ? (
         <>
-          <button type="button" className="link" onClick={() => show(limit)}>
-            Change it under Site
-          </button>
+          <button
+            type="button"
+            className="link"
+            onClick={() => show(limit)}
+          >{say`Change it under Site`}</button>
           {" · "}
         </>
       ) : null}
-      <WhyLink wanted={{ rule: snag.rule }} of="the rule" />
+      <WhyLink wanted={{ rule: snag.rule }} of={say`the rule`} />
     </p>
   );
 }

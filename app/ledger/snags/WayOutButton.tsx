@@ -1,5 +1,5 @@
 import { useId } from "react";
-import { formatMoney, type WayOut } from "../../../src/index.ts";
+import { formatMoney, say, type WayOut } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { useWayOutCost } from "./way-out-cost.ts";
 import type { WayOutHands } from "./way-out-hands.ts";
@@ -38,5 +38,5 @@ export function WayOutButton({ way, onTry, onPoint, onLeave, onTake }: Props) {
 /** Whole units say enough, but for what is less than one. */
 export function costWords(cost: number, currency: string): string {
   const amount = formatMoney(Math.abs(cost), currency, Math.abs(cost) < 10);
-  return cost > 0 ? `costs ${amount}` : `saves ${amount}`;
+  return cost > 0 ? say`costs ${amount}` : say`saves ${amount}`;
 }

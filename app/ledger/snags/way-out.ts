@@ -1,4 +1,4 @@
-import type { Garden, WayOut } from "../../../src/index.ts";
+import { type Garden, say, type WayOut } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { useLedger } from "../ledger-state.ts";
 
@@ -34,10 +34,10 @@ export function takeWayOut({ label, ops }: WayOut): string | null {
   forget();
   try {
     useEditor.getState().commit(label, ops);
-    useEditor.getState().say(`Done: ${label}.`);
+    useEditor.getState().say(say`Done: ${label}.`);
     return null;
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return `“${label}” is no longer possible: ${error.message}.`;
+    return say`“${label}” is no longer possible: ${error.message}.`;
   }
 }

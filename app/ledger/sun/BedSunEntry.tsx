@@ -7,6 +7,7 @@ import {
   type ItemOf,
   type Limits,
   nameOf,
+  say,
 } from "../../../src/index.ts";
 import { dayWords } from "../../moment/year-days.ts";
 import { BedYear } from "./BedYear.tsx";
@@ -49,20 +50,18 @@ export function BedSunEntry({ sun, bed, hours, limits, selected, whole, nameOf: 
           <button type="button" className="snag-title" aria-pressed={selected} onClick={onShow}>
             {nameOf(bed)}
           </button>
-          <span className="bed-hours">{formatHours(hours)} a day</span>
+          <span className="bed-hours">{say`${formatHours(hours)} a day`}</span>
         </h3>
         <p className="bed-standing">
           <strong>{standingWords(standing, limits)}</strong>
-          <span>worst corner {formatHours(sun.worst.hours)}</span>
+          <span>{say`worst corner ${formatHours(sun.worst.hours)}`}</span>
         </p>
         <DayBar parts={sun.parts} whole={whole} wanted={limits.sun} />
         {sun.shade ? <p className="bed-shade">{shadeWords(sun.shade, named)}</p> : null}
         <BedYear id={bed.id} wanted={seen || selected} whole={selected} />
         {selected ? (
           <>
-            <p className="bed-shade">
-              Best day {dayHours(sun.bestDay)}, worst {dayHours(sun.worstDay)}.
-            </p>
+            <p className="bed-shade">{say`Best day ${dayHours(sun.bestDay)}, worst ${dayHours(sun.worstDay)}.`}</p>
             <BestPlaceFor bed={bed} />
           </>
         ) : null}
@@ -72,4 +71,4 @@ export function BedSunEntry({ sun, bed, hours, limits, selected, whole, nameOf: 
 }
 
 /** "21 June with 9.1 h". */
-const dayHours = ({ day, hours }: DayHours): string => `${dayWords(day)} with ${formatHours(hours)}`;
+const dayHours = ({ day, hours }: DayHours): string => say`${dayWords(day)} with ${formatHours(hours)}`;

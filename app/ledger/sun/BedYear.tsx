@@ -1,5 +1,5 @@
 import { useCallback } from "react";
-import { type BedMonth, type Garden, type ItemId, shadeSentences } from "../../../src/index.ts";
+import { type BedMonth, type Garden, type ItemId, say, shadeSentences } from "../../../src/index.ts";
 import type { SunQuestions } from "../../live/sun-questions.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { MonthBars } from "./MonthBars.tsx";
@@ -18,7 +18,8 @@ export function BedYear({ id, wanted, whole }: Props) {
   const garden = useEditor((s) => s.garden);
   const ask = useCallback((questions: SunQuestions, of: Garden) => questions.bedMonths(of, id), [id]);
   const { answer: months, fresh, problem } = useSunAnswer<readonly BedMonth[]>(wanted, ask);
-  if (problem) return <p className="bed-shade quiet">Its months could not be worked out: {problem}.</p>;
+  if (problem)
+    return <p className="bed-shade quiet">{say`Its months could not be worked out: ${problem}.`}</p>;
   if (!months) return <div className="bed-year-coming" />;
   if (months.length === 0) return null;
   return (

@@ -9,6 +9,7 @@ import {
   INCH,
   type ItemOf,
   nameOf,
+  say,
   subtract,
 } from "../../../src/index.ts";
 import { askSun } from "../../live/sun-questions.ts";
@@ -56,9 +57,9 @@ export function BestPlaceFor({ bed }: { readonly bed: ItemOf<"bed"> }) {
   };
 
   const move = ({ ops, hours }: BestPlace) => {
-    const { commit, say } = useEditor.getState();
-    commit(`Move ${nameOf(bed)} to the sun`, ops);
-    say(`${nameOf(bed)} moved: ${formatHours(hours)} of sun a day`);
+    const { commit, say: tell } = useEditor.getState();
+    commit(say`Move ${nameOf(bed)} to the sun`, ops);
+    tell(say`${nameOf(bed)} moved: ${formatHours(hours)} of sun a day`);
   };
 
   return (
@@ -67,18 +68,14 @@ export function BestPlaceFor({ bed }: { readonly bed: ItemOf<"bed"> }) {
         <>
           <p>{placeWords(place, bed, garden)}</p>
           <span className="ways-out">
-            <button type="button" className="button" onClick={() => move(place)}>
-              Move it there
-            </button>
-            <button type="button" className="button" onClick={() => setAsked(null)}>
-              Leave it
-            </button>
+            <button type="button" className="button" onClick={() => move(place)}>{say`Move it there`}</button>
+            <button type="button" className="button" onClick={() => setAsked(null)}>{say`Leave it`}</button>
           </span>
         </>
       ) : (
         <>
           <button type="button" className="button" onClick={() => (isLooking ? setAsked(null) : void look())}>
-            {isLooking ? "Stop looking" : "Best place for it"}
+            {isLooking ? say`Stop looking` : say`Best place for it`}
           </button>
           <p role="status">{search ? searchWords(search) : ""}</p>
         </>
@@ -88,19 +85,19 @@ export function BestPlaceFor({ bed }: { readonly bed: ItemOf<"bed"> }) {
 }
 
 function searchWords(search: Search): string {
-  if (search.state === "looking") return "Looking…";
-  if (search.state === "failed") return `It could not be looked for: ${search.reason}.`;
-  return search.place === null ? "No other place has more sun and makes no new snag." : "";
+  if (search.state === "looking") return say`Looking…`;
+  if (search.state === "failed") return say`It could not be looked for: ${search.reason}.`;
+  return search.place === null ? say`No other place has more sun and makes no new snag.` : "";
 }
 
 /** "8.1 h a day there, 1.4 h more than here: 12 ft south-east, turned." */
 function placeWords(place: BestPlace, bed: ItemOf<"bed">, { units, site }: Garden): string {
-  const gain = place.was === null ? "" : `, ${formatHours(place.hours - place.was)} more than here`;
+  const gain = place.was === null ? "" : say`, ${formatHours(place.hours - place.was)} more than here`;
   const far = distance(bed.at, place.at);
   const way =
     far < SAME_PLACE
-      ? "where it is"
+      ? say`where it is`
       : `${formatLength(units === "us" ? Math.round(far / INCH) * INCH : far, units)} ${headingOf(subtract(place.at, bed.at), site.north)}`;
-  const turned = place.turn === bed.turn ? "" : ", turned";
-  return `${formatHours(place.hours)} a day there${gain}: ${way}${turned}.`;
+  const turned = place.turn === bed.turn ? "" : say`, turned`;
+  return say`${formatHours(place.hours)} a day there${gain}: ${way}${turned}.`;
 }

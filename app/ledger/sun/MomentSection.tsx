@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from "react";
-import { clockTime, instantAt, type Site } from "../../../src/index.ts";
+import { clockTime, instantAt, type Site, say } from "../../../src/index.ts";
 import { DaySlider } from "../../moment/DaySlider.tsx";
 import { HourSlider } from "../../moment/HourSlider.tsx";
 import { useMoment, useToldMinutes } from "../../moment/moment.ts";
@@ -11,6 +11,7 @@ import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CheckField } from "../fields/CheckField.tsx";
 import "../../moment/moment.css";
+import { Filled, slot } from "../../language/Filled.tsx";
 
 /** The day and the hour whose shadows are drawn on the plan. */
 export function MomentSection() {
@@ -18,17 +19,17 @@ export function MomentSection() {
   const shadows = useMoment((s) => s.shadows);
   useRunningDay();
   return (
-    <section className="moment" aria-label="Shadows at a day and hour">
+    <section className="moment" aria-label={say`Shadows at a day and hour`}>
       <div className="moment-head">
         <CheckField
-          label="Shadows on the plan"
+          label={say`Shadows on the plan`}
           checked={shadows}
           onCommit={(on) => useMoment.setState({ shadows: on, playing: false })}
         />
         <PlayButton />
       </div>
       <DaySlider />
-      <HourSlider site={site} label="Hour" />
+      <HourSlider site={site} label={say`Hour`} />
       <MomentWords site={site} />
     </section>
   );
@@ -45,11 +46,17 @@ function MomentWords({ site }: { readonly site: Site }) {
       <p className="moment-words">{momentWords(day, minutes, noon, sunThen(site, day, minutes))}</p>
       {bySun ? (
         <p className="field-note">
-          Hours are the sun’s own mean time here.{" "}
-          <button type="button" className="link" onClick={() => useEditor.getState().turnTo("site")}>
-            Choose a time zone
-          </button>{" "}
-          for those of the clock.
+          <Filled
+            text={say`Hours are the sun’s own mean time here. ${slot(0)} for those of the clock.`}
+            put={[
+              <button
+                key="zone"
+                type="button"
+                className="link"
+                onClick={() => useEditor.getState().turnTo("site")}
+              >{say`Choose a time zone`}</button>,
+            ]}
+          />
         </p>
       ) : null}
     </>

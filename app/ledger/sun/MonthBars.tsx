@@ -2,9 +2,10 @@ import {
   type BedMonth,
   formatClock,
   formatHours,
-  MONTH_NAMES,
+  monthName,
   nameOf,
   type SunStretch,
+  say,
 } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 
@@ -31,8 +32,8 @@ export function MonthBars({ months, whole }: Props) {
         {shown.map(({ month, hours, inSeason }) => (
           <li key={month} data-season={inSeason}>
             <span>
-              <span aria-hidden="true">{MONTH_NAMES[month - 1]?.slice(0, 3)}</span>
-              <span className="unseen">{MONTH_NAMES[month - 1]}: </span>
+              <span aria-hidden="true">{monthName(month).slice(0, 3)}</span>
+              <span className="unseen">{monthName(month)}: </span>
             </span>
             <span>{formatHours(hours)}</span>
           </li>
@@ -92,9 +93,9 @@ function useStretchWords({ from, to, lit, by, skyline }: SunStretch): string {
     return item ? nameOf(item) : null;
   });
   const time = `${formatClock(from)} to ${formatClock(to)}`;
-  if (skyline) return `${time}, sun behind the skyline`;
-  if (lit >= 1) return `${time}, in full sun`;
-  const much = lit <= 0 ? "shaded" : `${Math.round(lit * 100)} % of the sun`;
+  if (skyline) return say`${time}, sun behind the skyline`;
+  if (lit >= 1) return say`${time}, in full sun`;
+  const much = lit <= 0 ? say`shaded` : say`${Math.round(lit * 100)} % of the sun`;
   return name ? `${time}, ${much}: ${name}` : `${time}, ${much}`;
 }
 

@@ -1,5 +1,5 @@
 import { useEffect, useMemo } from "react";
-import { type ItemId, limitsOf, nameOf, type Site } from "../../../src/index.ts";
+import { type ItemId, limitsOf, nameOf, type Site, say, sayCount } from "../../../src/index.ts";
 import { useSun } from "../../live/sun.ts";
 import { startSun } from "../../live/sun-reckoning.ts";
 import { openMoment } from "../../moment/moment.ts";
@@ -14,6 +14,7 @@ import { MomentSection } from "./MomentSection.tsx";
 import { SunCosts } from "./SunCosts.tsx";
 import { standingOf } from "./sun-standing.ts";
 import "../../style/sun.css";
+import { Filled, slot } from "../../language/Filled.tsx";
 
 /** The sun is worked out while this leaf is open, and only then. */
 export function SunLeaf() {
@@ -32,9 +33,9 @@ export function SunFound() {
   const names = useMemo(() => new Map(garden.items.map((item) => [item.id, nameOf(item)])), [garden.items]);
   const limits = useMemo(() => limitsOf(garden), [garden]);
   if (problem !== null) {
-    return <p className="leaf-text">The sun could not be worked out for this garden: {problem}.</p>;
+    return <p className="leaf-text">{say`The sun could not be worked out for this garden: ${problem}.`}</p>;
   }
-  if (!map) return <p className="leaf-text quiet">Reckoning…</p>;
+  if (!map) return <p className="leaf-text quiet">{say`Reckoning…`}</p>;
 
   const beds = map.beds.flatMap((sun) => {
     const bed = garden.items.find(({ id }) => id === sun.id);
@@ -49,13 +50,17 @@ export function SunFound() {
       <p className="sun-head">
         <strong>
           {beds.length === 0
-            ? "No bed yet: drag one out of the barrow."
-            : `${enough.length} of ${beds.length} ${beds.length === 1 ? "bed gets" : "beds get"} enough sun`}
+            ? say`No bed yet: drag one out of the barrow.`
+            : sayCount(
+                beds.length,
+                {
+                  one: "{{enough}} of {{count}} bed gets enough sun",
+                  other: "{{enough}} of {{count}} beds get enough sun",
+                },
+                { enough: enough.length },
+              )}
         </strong>
-        <span>
-          Hours of direct sun a day on the mean, {writeMonthDay(map.season.from)} to{" "}
-          {writeMonthDay(map.season.to)}, {placeWords(garden.site)}.
-        </span>
+        <span>{say`Hours of direct sun a day on the mean, ${writeMonthDay(map.season.from)} to ${writeMonthDay(map.season.to)}, ${placeWords(garden.site)}.`}</span>
       </p>
       <MomentSection />
       <div className="hours-drawn">
@@ -78,15 +83,12 @@ export function SunFound() {
         ))}
       </ul>
       <SunCosts />
+      <p className="sun-notes">{say`The lines on the plan join places with the same hours on bare ground, with no bed in the way. The bars of the months are for the 15th of each, from sunrise to sunset: filled in the sun, pale in shade. Midday is from 10 to 2 by the sun. What a thing takes is what would be gained if that alone were not there.`}</p>
       <p className="sun-notes">
-        The lines on the plan join places with the same hours on bare ground, with no bed in the way. The bars
-        of the months are for the 15th of each, from sunrise to sunset: filled in the sun, pale in shade.
-        Midday is from 10 to 2 by the sun. What a thing takes is what would be gained if that alone were not
-        there.
-      </p>
-      <p className="sun-notes">
-        Direct sun only, under a clear sky and on a level yard; sunrise and sunset are those of the sun’s
-        middle over a level horizon. Place, season, skyline, north and the hours wanted are set <ToSite />.
+        <Filled
+          text={say`Direct sun only, under a clear sky and on a level yard; sunrise and sunset are those of the sun’s middle over a level horizon. Place, season, skyline, north and the hours wanted are set ${slot(0)}.`}
+          put={[<ToSite key="site" />]}
+        />
       </p>
     </div>
   );
@@ -102,5 +104,5 @@ function mostHours(yard: Float32Array): number {
 /** "Riverside, 43.6° N", or the latitude alone where the place has no name. */
 function placeWords({ place, latitude }: Site): string {
   const degrees = `${Math.round(Math.abs(latitude) * 10) / 10}° ${latitude < 0 ? "S" : "N"}`;
-  return place ? `${place}, ${degrees}` : `at ${degrees}`;
+  return place ? `${place}, ${degrees}` : say`at ${degrees}`;
 }

@@ -1,4 +1,4 @@
-import { formatHours, type ItemId, type Shade } from "../../../src/index.ts";
+import { formatHours, type ItemId, type Shade, say } from "../../../src/index.ts";
 
 /** Less than this is lost in the rounding of what is shown, hours. */
 export const TOLD = 0.05;
@@ -15,9 +15,9 @@ export function shadeWords(shade: readonly Shade[], nameOf: (id: ItemId) => stri
   });
   const [first, ...others] = takers;
   // What two things shade at once, neither takes alone.
-  if (!first) return shade.length > 0 ? "Nothing takes much of its sun alone." : "Nothing shades it.";
+  if (!first) return shade.length > 0 ? say`Nothing takes much of its sun alone.` : say`Nothing shades it.`;
   const told = [
-    `${first.name} takes ${formatHours(first.hours)}`,
+    say`${first.name} takes ${formatHours(first.hours)}`,
     ...others.slice(0, MOST - 1).map(({ name, hours }) => `${name} ${formatHours(hours)}`),
   ];
   return `${told.join(", ")}.`;

@@ -1,4 +1,4 @@
-import { formatHours, type Limits } from "../../../src/index.ts";
+import { formatHours, type Limits, say } from "../../../src/index.ts";
 
 /** How a bed's hours stand to what is wanted and to the least that is needed. */
 export type Standing = "enough" | "short" | "under";
@@ -15,6 +15,6 @@ export function standingOf(hours: number, { sun, sunLeast }: SunLimits): Standin
 
 /** "Enough sun", "Short of 6 h", "Under 4 h". */
 export function standingWords(standing: Standing, { sun, sunLeast }: SunLimits): string {
-  if (standing === "enough") return "Enough sun";
-  return standing === "short" ? `Short of ${formatHours(sun)}` : `Under ${formatHours(sunLeast)}`;
+  if (standing === "enough") return say`Enough sun`;
+  return standing === "short" ? say`Short of ${formatHours(sun)}` : say`Under ${formatHours(sunLeast)}`;
 }

@@ -1,4 +1,4 @@
-import { type CutBoard, formatShort, type Units } from "../../../src/index.ts";
+import { type CutBoard, formatShort, say, type Units } from "../../../src/index.ts";
 
 const BAR_HEIGHT = 18;
 const BAR_WIDTH = 260;
@@ -18,7 +18,7 @@ export function BoardBar({ cut, longest, units }: Props) {
   const scale = BAR_WIDTH / longest;
   const label = (mm: number) => formatShort(mm, units);
   const lengths = cut.pieces.map(({ length }) => label(length));
-  const words = `${lengths.join(", ")}; left over ${label(cut.offcut)}`;
+  const words = say`${lengths.join(", ")}; left over ${label(cut.offcut)}`;
   const lettered = cut.pieces.every(
     ({ length }, i) => (lengths[i] ?? "").length * LETTER + LETTER_ROOM <= length * scale,
   );

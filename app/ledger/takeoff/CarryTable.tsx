@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { carrying, formatWeight, type Garden } from "../../../src/index.ts";
+import { carrying, formatWeight, type Garden, say, sayCount } from "../../../src/index.ts";
 import { NumberField } from "../fields/NumberField.tsx";
 import { sourceText } from "../snags/SourceLine.tsx";
 
@@ -27,11 +27,11 @@ export function CarryTable({ garden, stage }: Props) {
     <>
       <dl className="facts wide">
         <div>
-          <dt>All of it, as delivered</dt>
+          <dt>{say`All of it, as delivered`}</dt>
           <dd>{weight(weightKg)}</dd>
         </div>
         <div>
-          <dt>Barrow loads</dt>
+          <dt>{say`Barrow loads`}</dt>
           <dd>{barrowLoads}</dd>
         </div>
         {bags.map(({ what, count, kg, overNiosh }) => (
@@ -40,20 +40,20 @@ export function CarryTable({ garden, stage }: Props) {
               {count} × {what}
             </dt>
             <dd>
-              {weight(kg)} each
-              {overNiosh ? <small>by two people, or by barrow</small> : null}
+              {say`${weight(kg)} each`}
+              {overNiosh ? <small>{say`by two people, or by barrow`}</small> : null}
             </dd>
           </div>
         ))}
         {heaviestBoardKg === null ? null : (
           <div>
-            <dt>Heaviest board</dt>
+            <dt>{say`Heaviest board`}</dt>
             <dd>{weight(heaviestBoardKg)}</dd>
           </div>
         )}
       </dl>
       <NumberField
-        label="Trailer holds"
+        label={say`Trailer holds`}
         unit={units === "us" ? "lb" : "kg"}
         whole
         least={50}
@@ -62,7 +62,7 @@ export function CarryTable({ garden, stage }: Props) {
         onCommit={setPayload}
       />
       <p className="trips" role="status">
-        <strong>{trips === 1 ? "1 trip" : `${trips} trips`}</strong>
+        <strong>{sayCount(trips, { one: "{{count}} trip", other: "{{count}} trips" })}</strong>
       </p>
       <p className="wide">{caution}</p>
       <p className="field-note wide">{sourceText(source)}</p>

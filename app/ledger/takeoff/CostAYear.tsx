@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { costAYear, formatMoney, type Garden, takeoff } from "../../../src/index.ts";
+import { costAYear, formatMoney, type Garden, say, takeoff } from "../../../src/index.ts";
 import { useProvenTakeoff } from "../../live/cut-proof.ts";
 import { sourceText } from "../snags/SourceLine.tsx";
 import { lifeWords } from "./life-words.ts";
@@ -17,10 +17,8 @@ export function CostAYear({ garden }: { readonly garden: Garden }) {
   return (
     <div className="wide">
       <p className="year-cost">
-        <strong>{money(perYear)} a year</strong>
-        <small>
-          {money(first)} now and {money(renewals)} bought again, over {horizon} years
-        </small>
+        <strong>{say`${money(perYear)} a year`}</strong>
+        <small>{say`${money(first)} now and ${money(renewals)} bought again, over ${horizon} years`}</small>
       </p>
       <ul>
         {rows.map((row) => (
@@ -32,7 +30,7 @@ export function CostAYear({ garden }: { readonly garden: Garden }) {
                   {money(row.cost)} {lifeWords(row.life)}
                   {row.times > 0 ? `, ${row.times} × again` : ""}
                 </span>
-                <span className="line-cost">{money(row.perYear)} a year</span>
+                <span className="line-cost">{say`${money(row.perYear)} a year`}</span>
               </summary>
               <p className="line-how">{row.how}</p>
               <p className="field-note">{sourceText(row.source)}</p>
@@ -40,7 +38,7 @@ export function CostAYear({ garden }: { readonly garden: Garden }) {
           </li>
         ))}
       </ul>
-      <p className="field-note">Change the years under Site, Units, paper and prices.</p>
+      <p className="field-note">{say`Change the years under Site, Units, paper and prices.`}</p>
     </div>
   );
 }

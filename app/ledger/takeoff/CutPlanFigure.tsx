@@ -8,6 +8,8 @@ import {
   formatShort,
   type Piece,
   sawAngleWords,
+  say,
+  sayCount,
   timberById,
   type Units,
 } from "../../../src/index.ts";
@@ -45,8 +47,11 @@ function CutPlanInner({ boardPlan, proof, units, currency }: Props) {
           {boardName(board, units)} {timberById(timber)?.label ?? timber}
         </strong>
         <span>
-          {plan.boards.length === 1 ? "1 board" : `${plan.boards.length} boards`}, {formatShare(wasteShare)}{" "}
-          waste
+          {sayCount(
+            plan.boards.length,
+            { one: "{{count}} board, {{waste}} waste", other: "{{count}} boards, {{waste}} waste" },
+            { waste: formatShare(wasteShare) },
+          )}
         </span>
         <span className="bound" data-proof={proof.state}>
           {formatMoney(plan.cost, currency)}, {proofWords(proof, boardPlan)}
@@ -57,7 +62,7 @@ function CutPlanInner({ boardPlan, proof, units, currency }: Props) {
           <li key={boardKey(cut)}>
             <span className="cut-stock">
               {count} × {formatShort(cut.stock.length, units)}
-              {cut.stock.onHand ? <small>at home</small> : null}
+              {cut.stock.onHand ? <small>{say`at home`}</small> : null}
             </span>
             <BoardBar cut={cut} longest={longest} units={units} />
           </li>
@@ -69,22 +74,19 @@ function CutPlanInner({ boardPlan, proof, units, currency }: Props) {
         </p>
       ))}
       {offcuts.length > 0 ? (
-        <p className="line-how">
-          Worth keeping:{" "}
-          {offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.
-        </p>
+        <p className="line-how">{say`Worth keeping: ${offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.`}</p>
       ) : null}
       {spliced.map((piece) => (
-        <p className="field-note" key={pieceKey(piece)}>
-          {piece.count} × {formatLength(piece.length, units)} is longer than any board: in equal parts, joined
-          on a post.
-        </p>
+        <p
+          className="field-note"
+          key={pieceKey(piece)}
+        >{say`${piece.count} × ${formatLength(piece.length, units)} is longer than any board: in equal parts, joined on a post.`}</p>
       ))}
       {[...tooLong, ...plan.uncut.filter((piece) => !tooLong.includes(piece))].map((piece) => (
-        <p className="field-problem" key={pieceKey(piece)}>
-          {piece.count} × {formatLength(piece.length, units)} cannot be cut from the boards there are: see
-          Site for their lengths.
-        </p>
+        <p
+          className="field-problem"
+          key={pieceKey(piece)}
+        >{say`${piece.count} × ${formatLength(piece.length, units)} cannot be cut from the boards there are: see Site for their lengths.`}</p>
       ))}
     </figure>
   );
@@ -95,11 +97,11 @@ export function proofWords(proof: ProofState, { aim, excess }: Pick<BoardPlan, "
   const least = aim === "least-cost" ? "cost" : "waste";
   switch (proof.state) {
     case "proven":
-      return aim === "least-cost" ? "proven cheapest" : "proven least waste";
+      return aim === "least-cost" ? say`proven cheapest` : say`proven least waste`;
     case "proving":
-      return `at most ${percent(excess)} above the least ${least}, proving…`;
+      return say`at most ${percent(excess)} above the least ${least}, proving…`;
     case "bounded":
-      return `at most ${percent(proof.excess)} above the least ${least}`;
+      return say`at most ${percent(proof.excess)} above the least ${least}`;
   }
 }
 
@@ -108,7 +110,7 @@ const percent = (share: number): string => `${Math.max(0.1, share * 100).toFixed
 const pieceKey = ({ length, label }: Piece): string => `${label ?? ""} ${length}`;
 
 const boardKey = ({ stock, pieces }: CutBoard): string =>
-  `${stock.length}${stock.onHand ? " at home" : ""}: ${pieces.map(({ length }) => length).join(" ")}`;
+  `${stock.length}${stock.onHand ? say` at home` : ""}: ${pieces.map(({ length }) => length).join(" ")}`;
 
 function grouped(
   boards: readonly CutBoard[],

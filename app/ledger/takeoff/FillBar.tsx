@@ -1,4 +1,4 @@
-import { formatMoney, formatShare, type Takeoff } from "../../../src/index.ts";
+import { formatMoney, formatShare, say, type Takeoff } from "../../../src/index.ts";
 
 /** The total, and how much of it is fill, drawn as two lengths of one bar. */
 export function FillBar({ takeoff }: { readonly takeoff: Takeoff }) {
@@ -8,10 +8,7 @@ export function FillBar({ takeoff }: { readonly takeoff: Takeoff }) {
     <figure className="fill-bar">
       <figcaption>
         <strong>{formatMoney(total, currency)}</strong>
-        <span>
-          fill {formatMoney(fill, currency, false)} ({formatShare(fillShare)}), all else{" "}
-          {formatMoney(total - fill, currency, false)}
-        </span>
+        <span>{say`fill ${formatMoney(fill, currency, false)} (${formatShare(fillShare)}), all else ${formatMoney(total - fill, currency, false)}`}</span>
       </figcaption>
       <svg viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
         <defs>

@@ -3,6 +3,8 @@ import {
   formatMoney,
   formatVolume,
   type ItemId,
+  say,
+  sayCount,
   type Takeoff,
   type Units,
 } from "../../../src/index.ts";
@@ -19,10 +21,10 @@ export const FillByBed = ({ takeoff, units, nameOf, onShow }: Props) => (
   <table className="by-bed">
     <thead>
       <tr>
-        <th scope="col">Bed</th>
-        <th scope="col">Soil</th>
-        <th scope="col">To order</th>
-        <th scope="col">Cost</th>
+        <th scope="col">{say`Bed`}</th>
+        <th scope="col">{say`Soil`}</th>
+        <th scope="col">{say`To order`}</th>
+        <th scope="col">{say`Cost`}</th>
       </tr>
     </thead>
     <tbody>
@@ -41,7 +43,7 @@ export const FillByBed = ({ takeoff, units, nameOf, onShow }: Props) => (
       ))}
       {takeoff.unsharedCost > 0 ? (
         <tr>
-          <th scope="row">Paths and edging</th>
+          <th scope="row">{say`Paths and edging`}</th>
           <td />
           <td />
           <td>{formatMoney(takeoff.unsharedCost, takeoff.currency)}</td>
@@ -50,7 +52,7 @@ export const FillByBed = ({ takeoff, units, nameOf, onShow }: Props) => (
     </tbody>
     <tfoot>
       <tr>
-        <th scope="row">Total</th>
+        <th scope="row">{say`Total`}</th>
         <td />
         <td />
         <td>{formatMoney(takeoff.total, takeoff.currency)}</td>
@@ -60,7 +62,11 @@ export const FillByBed = ({ takeoff, units, nameOf, onShow }: Props) => (
 );
 
 function standing({ frameStands, coursesStanding, coursesNew }: BedTakeoff) {
-  if (frameStands) return <small> stands</small>;
+  if (frameStands) return <small>{say` stands`}</small>;
   if (coursesStanding === 0) return null;
-  return <small> raised by {coursesNew === 1 ? "1 course" : `${coursesNew} courses`}</small>;
+  return (
+    <small>
+      {sayCount(coursesNew, { one: " raised by {{count}} course", other: " raised by {{count}} courses" })}
+    </small>
+  );
 }

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { formatMoney, formatVolume, type Garden, layeringSavings, nameOf } from "../../../src/index.ts";
+import { formatMoney, formatVolume, type Garden, layeringSavings, nameOf, say } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 
 /** What wood at the bottom of tall beds saves in mix: of those that are layered, and of those that could be. */
@@ -11,15 +11,15 @@ export function LayeringTable({ garden }: { readonly garden: Garden }) {
     return item ? nameOf(item) : id;
   };
   if (savings.length === 0) {
-    return <p className="wide quiet">No bed is deep enough: a shallow bed is all mix.</p>;
+    return <p className="wide quiet">{say`No bed is deep enough: a shallow bed is all mix.`}</p>;
   }
   return (
     <table className="by-bed wide">
       <thead>
         <tr>
-          <th scope="col">Bed</th>
-          <th scope="col">Mix spared</th>
-          <th scope="col">Money</th>
+          <th scope="col">{say`Bed`}</th>
+          <th scope="col">{say`Mix spared`}</th>
+          <th scope="col">{say`Money`}</th>
         </tr>
       </thead>
       <tbody>
@@ -32,7 +32,7 @@ export function LayeringTable({ garden }: { readonly garden: Garden }) {
             </th>
             <td>{formatVolume(mixSavedL, garden.units)}</td>
             <td>
-              {formatMoney(saved, garden.prices.currency, false)} {now ? "saved" : "could be"}
+              {formatMoney(saved, garden.prices.currency, false)} {now ? "saved" : say`could be`}
             </td>
           </tr>
         ))}

@@ -1,5 +1,5 @@
 import { memo } from "react";
-import { formatMoney, type Line } from "../../../src/index.ts";
+import { countedBy, formatMoney, type Line, say } from "../../../src/index.ts";
 import { sourceText } from "../snags/SourceLine.tsx";
 import { PriceField } from "./PriceField.tsx";
 
@@ -27,17 +27,14 @@ function LineRowInner({ line, currency }: Props) {
       <details>
         <summary>
           <span className="line-what">{line.what}</span>
-          <span className="line-quantity">
-            {line.quantity.toLocaleString("en", { maximumFractionDigits: 2 })}{" "}
-            {counted(line.quantity, line.unit)}
-          </span>
+          <span className="line-quantity">{countedBy(line.quantity, line.unit)}</span>
           <span className="line-cost">{formatMoney(line.cost, currency)}</span>
         </summary>
         <p className="line-how">{line.how}</p>
         <p className="field-note">{sourceText(line.source)}</p>
       </details>
       {isAtHome(line) ? (
-        <span className="price">at home</span>
+        <span className="price">{say`at home`}</span>
       ) : (
         <PriceField
           priceKey={line.key}
@@ -53,21 +50,3 @@ function LineRowInner({ line, currency }: Props) {
 
 /** Boards the gardener has are lines too, at no price: none can be set. */
 const isAtHome = ({ key }: Line): boolean => key.startsWith("at-home:");
-
-/** Units of sale that are words; measures such as yd³ stay as they are. */
-const SEVERAL: Readonly<Record<string, string>> = {
-  board: "boards",
-  bag: "bags",
-  box: "boxes",
-  stake: "stakes",
-  roll: "rolls",
-  load: "loads",
-  block: "blocks",
-  panel: "panels",
-  corner: "corners",
-  screw: "screws",
-  tie: "ties",
-  bed: "beds",
-};
-
-const counted = (quantity: number, unit: string): string => (quantity === 1 ? unit : (SEVERAL[unit] ?? unit));

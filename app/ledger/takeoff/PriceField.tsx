@@ -1,4 +1,4 @@
-import { formatMoney } from "../../../src/index.ts";
+import { formatMoney, say } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { readNumber } from "../fields/read-number.ts";
 import { TypedField } from "../fields/TypedField.tsx";
@@ -24,11 +24,11 @@ export function readPrice(text: string): number {
 /** A price of the list: the gardener's own where given, else the shipped example and marked so. */
 export function PriceField({ priceKey, what, price, own, currency }: Props) {
   const set = (value: number | null) =>
-    useEditor.getState().commit(`Set the price of ${what}`, [{ op: "set-price", key: priceKey, value }]);
+    useEditor.getState().commit(say`Set the price of ${what}`, [{ op: "set-price", key: priceKey, value }]);
   return (
     <span className="price">
       <TypedField
-        label={`Price of ${what}`}
+        label={say`Price of ${what}`}
         bare
         inputMode="decimal"
         value={price}
@@ -40,13 +40,11 @@ export function PriceField({ priceKey, what, price, own, currency }: Props) {
         <button
           type="button"
           className="link"
-          aria-label={`Put the example price of ${what} back`}
+          aria-label={say`Put the example price of ${what} back`}
           onClick={() => set(null)}
-        >
-          own, undo
-        </button>
+        >{say`own, undo`}</button>
       ) : (
-        <span className="example">example</span>
+        <span className="example">{say`example`}</span>
       )}
     </span>
   );

@@ -1,4 +1,4 @@
-import { type Garden, priceKeysOf } from "../../../src/index.ts";
+import { type Garden, priceKeysOf, say } from "../../../src/index.ts";
 import { PriceField } from "./PriceField.tsx";
 
 /** Every price this garden can be bought at, whether it is bought now or not: what is dearer here is not everywhere. */
@@ -11,7 +11,7 @@ export const PriceList = ({ garden }: { readonly garden: Garden }) => (
         </span>
         <PriceField
           priceKey={key}
-          what={`${label}, each ${unit}`}
+          what={say`${label}, each ${unit}`}
           price={price}
           own={own}
           currency={garden.prices.currency}

@@ -1,3 +1,5 @@
+import { say } from "../../../src/index.ts";
+
 interface Props {
   /** Ascending; more than one. */
   readonly stages: readonly number[];
@@ -7,7 +9,7 @@ interface Props {
 
 /** Which stage of the work is shown: all that is yet to be built, or one stage alone. */
 export const StageRow = ({ stages, stage, onChoose }: Props) => (
-  <fieldset className="button-row stages" aria-label="Stage">
+  <fieldset className="button-row stages" aria-label={say`Stage`}>
     {(["all", ...stages] as const).map((one) => (
       <button
         key={one}
@@ -16,7 +18,7 @@ export const StageRow = ({ stages, stage, onChoose }: Props) => (
         aria-pressed={stage === one}
         onClick={() => onChoose(one)}
       >
-        {one === "all" ? "All stages" : `Stage ${one}`}
+        {one === "all" ? say`All stages` : say`Stage ${one}`}
       </button>
     ))}
   </fieldset>

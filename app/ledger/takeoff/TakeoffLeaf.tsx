@@ -1,5 +1,5 @@
 import { useMemo, useState } from "react";
-import { formatMoney, type Garden, type ItemId, nameOf, stagesOf, takeoff } from "../../../src/index.ts";
+import { formatMoney, type Garden, type ItemId, nameOf, say, stagesOf, takeoff } from "../../../src/index.ts";
 import { useProvenTakeoff } from "../../live/cut-proof.ts";
 import { useFindings } from "../../live/findings.ts";
 import { shownGarden } from "../../store/editor.ts";
@@ -26,9 +26,9 @@ export function TakeoffLeaf() {
   const garden = useEditor((s) => s.garden);
   const stages = useMemo(() => stagesOf(garden), [garden]);
   const stage = wanted !== "all" && stages.includes(wanted) ? wanted : "all";
-  if (!found) return <p className="leaf-text quiet">Reckoning…</p>;
+  if (!found) return <p className="leaf-text quiet">{say`Reckoning…`}</p>;
   if (found.lines.length === 0 && found.beds.length === 0) {
-    return <p className="leaf-text quiet">Nothing to buy yet: drag a bed out of the barrow.</p>;
+    return <p className="leaf-text quiet">{say`Nothing to buy yet: drag a bed out of the barrow.`}</p>;
   }
   return (
     <div className="takeoff">
@@ -39,7 +39,7 @@ export function TakeoffLeaf() {
       ) : null}
       <Reckoning garden={garden} stage={stage} />
       <WholeGarden garden={garden} />
-      <CardSection title="All prices" gist="what is bought and what is not" costly>
+      <CardSection title={say`All prices`} gist="what is bought and what is not" costly>
         <PriceList garden={garden} />
       </CardSection>
     </div>
@@ -85,12 +85,14 @@ function Reckoning({ garden, stage }: ReckoningProps) {
         </section>
       ))}
       <p className="leaf-text">
-        <button type="button" className="button" onClick={() => saveCsv(reckoned, garden)}>
-          Save as a table (CSV)
-        </button>
+        <button
+          type="button"
+          className="button"
+          onClick={() => saveCsv(reckoned, garden)}
+        >{say`Save as a table (CSV)`}</button>
       </p>
       {reckoned.boardPlans.length > 0 ? (
-        <CardSection title="Cut plan" open>
+        <CardSection title={say`Cut plan`} open>
           <div className="wide">
             {reckoned.boardPlans.map((boardPlan) => (
               <CutPlanFigure
@@ -104,12 +106,12 @@ function Reckoning({ garden, stage }: ReckoningProps) {
           </div>
         </CardSection>
       ) : null}
-      <CardSection title="By bed" open>
+      <CardSection title={say`By bed`} open>
         <div className="wide">
           <FillByBed takeoff={reckoned} units={garden.units} nameOf={bedName} onShow={(id) => select([id])} />
         </div>
       </CardSection>
-      <CardSection title="To carry" gist="weight, barrows, trips" costly>
+      <CardSection title={say`To carry`} gist="weight, barrows, trips" costly>
         <CarryTable garden={garden} stage={stage} />
       </CardSection>
     </>
@@ -119,13 +121,13 @@ function Reckoning({ garden, stage }: ReckoningProps) {
 /** What is said of the garden as a whole, whatever stage is looked at. */
 const WholeGarden = ({ garden }: { readonly garden: Garden }) => (
   <>
-    <CardSection title="Cost a year" gist={`over ${garden.prices.horizon} years`} costly>
+    <CardSection title={say`Cost a year`} gist={say`over ${garden.prices.horizon} years`} costly>
       <CostAYear garden={garden} />
     </CardSection>
-    <CardSection title="Walls compared" gist="first cost, life, cost a year" costly>
+    <CardSection title={say`Walls compared`} gist="first cost, life, cost a year" costly>
       <WallsCompared garden={garden} />
     </CardSection>
-    <CardSection title="Layered fill" gist="what wood below saves" costly>
+    <CardSection title={say`Layered fill`} gist="what wood below saves" costly>
       <LayeringTable garden={garden} />
     </CardSection>
   </>
@@ -133,5 +135,5 @@ const WholeGarden = ({ garden }: { readonly garden: Garden }) => (
 
 const priceNote = (examples: boolean): string =>
   examples
-    ? "Prices marked “example” are invented, of an ordinary order of size. Type your own over them: they are kept with the garden. Open a line to see how it was reckoned."
-    : "Open a line to see how it was reckoned.";
+    ? say`Prices marked “example” are invented, of an ordinary order of size. Type your own over them: they are kept with the garden. Open a line to see how it was reckoned.`
+    : say`Open a line to see how it was reckoned.`;

@@ -1,32 +1,37 @@
 import { useMemo } from "react";
-import { compareWalls, formatMoney, type Garden, type WallChoice } from "../../../src/index.ts";
+import {
+  compareWalls,
+  formatMoney,
+  type Garden,
+  say,
+  told,
+  type WallChoice,
+  word,
+} from "../../../src/index.ts";
 import { sourceText } from "../snags/SourceLine.tsx";
 import { yearsWords } from "./life-words.ts";
 
 const BESIDE_FOOD: Readonly<Record<WallChoice["besideFood"], string>> = {
   fit: "",
-  "with-care": "with care beside food",
-  unfit: "not beside food",
+  "with-care": word("with care beside food"),
+  unfit: word("not beside food"),
 };
 
 /** This garden's walls as if all were of one make: what that costs at first, how long it lasts, what it is a year. */
 export function WallsCompared({ garden }: { readonly garden: Garden }) {
   const choices = useMemo(() => unfitLast(compareWalls(garden)), [garden]);
   const money = (amount: number) => formatMoney(amount, garden.prices.currency, false);
-  if (choices.length === 0) return <p className="wide quiet">No bed of this garden has a wall.</p>;
+  if (choices.length === 0) return <p className="wide quiet">{say`No bed of this garden has a wall.`}</p>;
   return (
     <div className="wide">
-      <p className="field-note">
-        Walls, posts and fixings of all beds, over {garden.prices.horizon} years. Cheapest a year first, what
-        is unfit beside food last.
-      </p>
+      <p className="field-note">{say`Walls, posts and fixings of all beds, over ${garden.prices.horizon} years. Cheapest a year first, what is unfit beside food last.`}</p>
       <table className="by-bed walls">
         <thead>
           <tr>
-            <th scope="col">All beds of</th>
-            <th scope="col">At first</th>
-            <th scope="col">Lasts</th>
-            <th scope="col">A year</th>
+            <th scope="col">{say`All beds of`}</th>
+            <th scope="col">{say`At first`}</th>
+            <th scope="col">{say`Lasts`}</th>
+            <th scope="col">{say`A year`}</th>
           </tr>
         </thead>
         <tbody>
@@ -36,11 +41,13 @@ export function WallsCompared({ garden }: { readonly garden: Garden }) {
                 <details>
                   <summary>
                     {choice.label}
-                    {choice.now ? <small> as drawn</small> : null}
-                    {choice.besideFood === "fit" ? null : <small> {BESIDE_FOOD[choice.besideFood]}</small>}
+                    {choice.now ? <small>{say` as drawn`}</small> : null}
+                    {choice.besideFood === "fit" ? null : (
+                      <small> {told(BESIDE_FOOD[choice.besideFood])}</small>
+                    )}
                   </summary>
                   <p className="line-how">{choice.note}</p>
-                  <p className="field-note">Life: {sourceText(choice.source)}</p>
+                  <p className="field-note">{say`Life: ${sourceText(choice.source)}`}</p>
                 </details>
               </th>
               <td>{money(choice.first)}</td>

@@ -1,20 +1,20 @@
-import type { Line, Takeoff } from "../../../src/index.ts";
+import { type Line, type Takeoff, told, word } from "../../../src/index.ts";
 
 type Part = Line["part"];
 
 /** The parts of the list, as they are called. Their order is that of the lines: as things are bought and built. */
 export const PART_WORDS: Readonly<Record<Part, string>> = {
-  boards: "Boards",
-  posts: "Posts and stakes",
-  walls: "Walls",
-  fixings: "Fixings",
-  bottom: "Mesh and liner",
-  fill: "Fill",
-  mulch: "Mulch",
-  paths: "Paths",
-  edging: "Edging",
-  water: "Water",
-  delivery: "Delivery",
+  boards: word("Boards"),
+  posts: word("Posts and stakes"),
+  walls: word("Walls"),
+  fixings: word("Fixings"),
+  bottom: word("Mesh and liner"),
+  fill: word("Fill"),
+  mulch: word("Mulch"),
+  paths: word("Paths"),
+  edging: word("Edging"),
+  water: word("Water"),
+  delivery: word("Delivery"),
 };
 
 const ORDER = Object.keys(PART_WORDS) as Part[];
@@ -29,6 +29,6 @@ export interface PartOfList {
 export function partsOf({ lines }: Takeoff): readonly PartOfList[] {
   return ORDER.map((part) => {
     const own = lines.filter((line) => line.part === part);
-    return { label: PART_WORDS[part], lines: own, cost: own.reduce((sum, { cost }) => sum + cost, 0) };
+    return { label: told(PART_WORDS[part]), lines: own, cost: own.reduce((sum, { cost }) => sum + cost, 0) };
   }).filter(({ lines: own }) => own.length > 0);
 }
