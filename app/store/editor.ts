@@ -1,5 +1,5 @@
 import { create } from "zustand";
-import { applyOps, type Garden, type ItemId, type Op } from "../../src/index.ts";
+import { applyOps, type Garden, type ItemId, type Op, say, told, word } from "../../src/index.ts";
 
 /** An earlier or later garden, and what was done between it and its neighbour ("Move Salads"). */
 export interface Step {
@@ -23,7 +23,7 @@ export interface View {
 }
 
 const MOST_STEPS = 200;
-const LOCKED = "Nothing was changed: this garden is being changed in another tab.";
+const LOCKED = word("Nothing was changed: this garden is being changed in another tab.");
 const NO_HISTORY: History = { past: [], future: [] };
 
 export interface EditorState {
@@ -91,7 +91,7 @@ export const createEditor = (first: Garden) =>
 
     /** Whether a change is refused; it is said. */
     const refused = (): boolean => {
-      if (get().locked) get().say(LOCKED);
+      if (get().locked) get().say(told(LOCKED));
       return get().locked;
     };
 
@@ -156,7 +156,7 @@ export const createEditor = (first: Garden) =>
           future: [{ garden, label: last.label }, ...future],
           selection: stillThere(last.garden, selection),
         });
-        get().say(`Undone: ${last.label}`);
+        get().say(say`Undone: ${last.label}`);
       },
       redo() {
         if (refused()) return;
@@ -170,7 +170,7 @@ export const createEditor = (first: Garden) =>
           future: future.slice(1),
           selection: stillThere(next.garden, selection),
         });
-        get().say(`Done again: ${next.label}`);
+        get().say(say`Done again: ${next.label}`);
       },
       select(ids) {
         const selection = new Set(ids);

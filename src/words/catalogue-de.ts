@@ -21,6 +21,7 @@ import planting from "./de/planting.json" with { type: "json" };
 import rules from "./de/rules.json" with { type: "json" };
 import sharing from "./de/sharing.json" with { type: "json" };
 import sheet from "./de/sheet.json" with { type: "json" };
+import store from "./de/store.json" with { type: "json" };
 import sun from "./de/sun.json" with { type: "json" };
 import takeoff from "./de/takeoff.json" with { type: "json" };
 import takeoffDrip from "./de/takeoff-drip.json" with { type: "json" };
@@ -54,6 +55,7 @@ const german: Catalogue = {
   ...rules,
   ...sharing,
   ...sheet,
+  ...store,
   ...sun,
   ...takeoff,
   ...takeoffDrip,
