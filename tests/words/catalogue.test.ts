@@ -20,11 +20,8 @@ const NOT_YET = [
   "app/plan",
   "app/sheet",
   "app/topbar",
-  "src/examples",
   "src/sheet/year",
   "src/upkeep",
-  // Names of countries and towns.
-  "src/sun/places.ts",
 ];
 
 /**
@@ -38,6 +35,8 @@ const NO_READER = [
   "src/water/soil-water.ts",
   "src/access/gate-room.ts",
   "src/access/wheelchair-gates.ts",
+  // Whoever opens a worked example may call its beds otherwise: they are data, as in a garden of one's own.
+  "src/examples/",
   "src/garden/empty-garden.ts",
   "src/garden/migrations/",
   "src/layout/position-rules.ts",

@@ -180,7 +180,10 @@ function isLeftAlone(node: ts.Node): boolean {
   if (ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node)) return true;
   if (ts.isJsxAttribute(node) && CODE_ATTRIBUTES.test(node.name.getText())) return true;
   // A citation stands as it was published.
-  if (ts.isPropertyAssignment(node) && /^(source|cite|citation|url|link|botanical)$/.test(node.name.getText()))
+  if (
+    ts.isPropertyAssignment(node) &&
+    /^(source|cite|citation|url|link|botanical)$/.test(node.name.getText())
+  )
     return true;
   if (ts.isCallExpression(node) && CITATIONS.test(node.expression.getText())) return true;
   return false;
