@@ -1,4 +1,5 @@
 import type { Bed } from "../garden/kinds/bed.ts";
+import { say } from "../words/say.ts";
 import { controlPots, POT_TEST_SOURCE, POT_TEST_WEEKS, suspectPots, VERDICT_WORDS } from "./pot-test.ts";
 import type { Task } from "./types.ts";
 import { counted, potWords } from "./words.ts";
@@ -24,23 +25,23 @@ export function bioassayTasks(context: YearContext): Task[] {
     {
       id: "bioassay-fill",
       kind: "bioassay",
-      title: "Try the new fill on a pot of beans",
-      detail: `Before it goes into ${context.named(beds)}: ${POTS} pots of 4 to 5 in with 2 parts of it to 1 of potting mix, ${POTS} of potting mix alone, 3 peas or beans in each, every pot on its own saucer. After ${least} to ${most} weeks, at three sets of true leaves, compare. ${Object.values(VERDICT_WORDS).join(" ")}`,
+      title: say`Try the new fill on a pot of beans`,
+      detail: say`Before it goes into ${context.named(beds)}: ${POTS} pots of 4 to 5 in with 2 parts of it to 1 of potting mix, ${POTS} of potting mix alone, 3 peas or beans in each, every pot on its own saucer. After ${least} to ${most} weeks, at three sets of true leaves, compare. ${Object.values(VERDICT_WORDS).join(" ")}`,
       ...aboutLastFrost(frame, BEFORE, most * 7),
       since: 0,
       years: [0],
       bedIds: idsOf(beds),
       quantities: [
         counted(test.pots + control.pots, "pot"),
-        `${potWords(test.suspectL, units)} of the fill or its compost`,
-        `${potWords(test.pottingMixL + control.pottingMixL, units)} of potting mix`,
-        `${counted(test.seeds + control.seeds, "pea or bean seed")}`,
+        say`${potWords(test.suspectL, units)} of the fill or its compost`,
+        say`${potWords(test.pottingMixL + control.pottingMixL, units)} of potting mix`,
+        counted(test.seeds + control.seeds, "seed"),
       ],
-      tools: ["pots", "saucers", "labels"],
-      why: "Compost, manure, straw and hay may carry weedkillers that harm beans, peas and tomatoes at 3 parts in a thousand million and last for years.",
+      tools: [say`pots`, say`saucers`, say`labels`],
+      why: say`Compost, manure, straw and hay may carry weedkillers that harm beans, peas and tomatoes at 3 parts in a thousand million and last for years.`,
       cautions: [
-        "One pot test speaks for one batch: take from several places of the heap.",
-        "It finds that a weedkiller is there, not which.",
+        say`One pot test speaks for one batch: take from several places of the heap.`,
+        say`It finds that a weedkiller is there, not which.`,
       ],
       source: POT_TEST_SOURCE,
     },

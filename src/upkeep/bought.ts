@@ -1,6 +1,7 @@
 import { planLoose } from "../takeoff/buy-loose.ts";
 import { materialById } from "../takeoff/goods.ts";
 import { formatBulk, formatVolume } from "../units/format-figure.ts";
+import { say } from "../words/say.ts";
 import type { YearContext } from "./year-context.ts";
 
 /**
@@ -18,9 +19,9 @@ export function boughtWords(
   const plan = planLoose([{ material: needed, litres }], garden.prices, settings);
   const bought = plan?.bought[0];
   if (!bought) return null;
-  const load = bought.bulk > 0 ? [`${formatBulk(bought.bulk, units)} by the load`] : [];
+  const load = bought.bulk > 0 ? [say`${formatBulk(bought.bulk, units)} by the load`] : [];
   const packs = bought.packs.map(({ good, count }) => `${count} × ${good.label}`);
-  return [...load, ...packs].join(" and ");
+  return [...load, ...packs].reduce((sum, next) => say`${sum} and ${next}`);
 }
 
 /** "33.3 ft³, 1.23 yd³" in one word where they are the same. */

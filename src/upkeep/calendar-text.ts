@@ -1,4 +1,5 @@
 import { monthDayOf } from "../planting/year-day.ts";
+import { say, told, word } from "../words/say.ts";
 import { folded, textValue } from "./calendar-lines.ts";
 import { TASK_KIND_LABELS } from "./kind-labels.ts";
 import { comesUpIn, type Task } from "./types.ts";
@@ -18,7 +19,7 @@ export interface CalendarOptions {
   readonly stamp: Date;
 }
 
-const PRODUCT = "-//Bedwright//Year round 1//EN";
+const PRODUCT = "-//Bedwright//Year-round 1//EN";
 const DAY_MS = 86_400_000;
 
 /**
@@ -98,14 +99,20 @@ const idText = (text: string): string => text.replace(/[^A-Za-z0-9-]+/g, "-");
 function describing({ detail, quantities, tools, why, cautions, source }: Task): string {
   return [
     detail,
-    quantities.length > 0 ? `Takes: ${quantities.join("; ")}.` : "",
-    tools.length > 0 ? `Tools: ${tools.join(", ")}.` : "",
-    `Why: ${why}`,
-    cautions.length > 0 ? `Take care: ${cautions.join(" ")}` : "",
-    `Source: ${source.how === "published" ? "" : `${HOW[source.how]}, `}${source.text}.`,
+    quantities.length > 0 ? say`Takes: ${quantities.join("; ")}.` : "",
+    tools.length > 0 ? say`Tools: ${tools.join(", ")}.` : "",
+    say`Why: ${why}`,
+    cautions.length > 0 ? say`Take care: ${cautions.join(" ")}` : "",
+    source.how === "published"
+      ? say`Source: ${source.text}.`
+      : say`Source: ${told(HOW[source.how])}, ${source.text}.`,
   ]
     .filter((line) => line !== "")
     .join("\n");
 }
 
-const HOW = { memory: "from memory", practice: "common practice", computed: "reckoned" } as const;
+const HOW = {
+  memory: word("from memory"),
+  practice: word("common practice"),
+  computed: word("reckoned"),
+} as const;

@@ -8,6 +8,7 @@ import type { Standing } from "../planting/types.ts";
 import { daysFrom, roundTheYear } from "../planting/year-day.ts";
 import { groupedBy } from "../takeoff/purchase.ts";
 import { formatArea } from "../units/format-figure.ts";
+import { say, sayCount, told } from "../words/say.ts";
 import {
   broadcastRate,
   COVER_DAYS_SOURCE,
@@ -80,8 +81,8 @@ function sowTask(beds: readonly Bed[], cover: CoverCrop, context: YearContext): 
   return {
     id: `cover-sow-${beds[0]!.id}`,
     kind: "cover-crop",
-    title: `Sow ${cover.word} as a cover crop`,
-    detail: `On ${context.named(beds)}: rake smooth, broadcast the seed, rake it in and keep it moist until it is up. ${frame.freezes ? (lives ? "It lives through the winter here." : "Frost kills it here, and it lies as mulch until spring.") : "Sow it when the bed rests."}`,
+    title: say`Sow ${cover.word} as a cover crop`,
+    detail: say`On ${context.named(beds)}: rake smooth, broadcast the seed, rake it in and keep it moist until it is up. ${frame.freezes ? (lives ? say`It lives through the winter here.` : say`Frost kills it here, and it lies as mulch until spring.`) : say`Sow it when the bed rests.`}`,
     from: day,
     days: SOW_WITHIN,
     dayBy: frame.dayBy,
@@ -89,17 +90,24 @@ function sowTask(beds: readonly Bed[], cover: CoverCrop, context: YearContext): 
     years: null,
     bedIds: idsOf(beds),
     quantities: [
-      `${seedRange(seed, units)} of ${cover.word} seed on ${formatArea(context.areaOf(beds), units)}`,
+      say`${seedRange(seed, units)} of ${cover.word} seed on ${formatArea(context.areaOf(beds), units)}`,
     ],
-    tools: ["rake", "watering can"],
-    why: "Roots hold the soil, keep what would wash out, and feed what lives in it.",
+    tools: [say`rake`, say`watering can`],
+    why: say`Roots hold the soil, keep what would wash out, and feed what lives in it.`,
     cautions: [
       ...(names.length > 0
         ? [
-            `${capitalised(listed(names))} still ${names.length === 1 ? "stands" : "stand"} there: sow between the plants.`,
+            sayCount(
+              names.length,
+              {
+                one: "{{names}} still stands there: sow between the plants.",
+                other: "{{names}} still stand there: sow between the plants.",
+              },
+              { names: capitalised(listed(names)) },
+            ),
           ]
         : []),
-      ...cover.cautions,
+      ...cover.cautions.map(told),
     ],
     source: cover.rateSource,
   };
@@ -114,12 +122,12 @@ function endTasks(beds: readonly Bed[], cover: CoverCrop, context: YearContext):
     return {
       ...endAbout(some, context),
       id: `cover-end-${some[0]!.id}`,
-      title: `End the ${cover.word}`,
-      detail: `${cover.endHow} on ${context.named(some)} ${isEarly(some[0]!, cover, context) ? "in good time, whether it blooms or not: what comes next needs the ground" : cover.endWhen}; leave it lying as mulch. Then wait ${cover.rest} days: nothing is sown before ${dayWords(end + END_WITHIN + cover.rest)}.`,
+      title: say`End the ${cover.word}`,
+      detail: say`${cover.endHow} on ${context.named(some)} ${isEarly(some[0]!, cover, context) ? say`in good time, whether it blooms or not: what comes next needs the ground` : cover.endWhen}; leave it lying as mulch. Then wait ${cover.rest} days: nothing is sown before ${dayWords(end + END_WITHIN + cover.rest)}.`,
       from: end,
       days: END_WITHIN,
-      why: "Cut in time it neither seeds nor starves the crop that follows; fresh growth holds back small seed while it rots.",
-      cautions: cover.cautions,
+      why: say`Cut in time it neither seeds nor starves the crop that follows; fresh growth holds back small seed while it rots.`,
+      cautions: cover.cautions.map(told),
       source: COVER_DAYS_SOURCE,
     };
   });
@@ -167,11 +175,11 @@ function killedTask(beds: readonly Bed[], cover: CoverCrop, context: YearContext
     {
       ...endAbout(beds, context),
       id: "cover-clear",
-      title: `Rake the dead ${cover.word} aside`,
-      detail: `Frost has killed it on ${context.named(beds)}. Leave it between the rows as mulch; rake it aside where seed is sown.`,
+      title: say`Rake the dead ${cover.word} aside`,
+      detail: say`Frost has killed it on ${context.named(beds)}. Leave it between the rows as mulch; rake it aside where seed is sown.`,
       ...aboutLastFrost(context.frame, -35, 14),
-      why: "What the frost killed needs no cutting, and lies as mulch.",
-      cautions: ["Should a mild winter leave it alive, cut it at the soil before it seeds."],
+      why: say`What the frost killed needs no cutting, and lies as mulch.`,
+      cautions: [say`Should a mild winter leave it alive, cut it at the soil before it seeds.`],
       source: cover.hardinessSource,
     },
   ];
@@ -184,5 +192,5 @@ const endAbout = (beds: readonly Bed[], { frame }: YearContext) => ({
   years: null,
   bedIds: idsOf(beds),
   quantities: [],
-  tools: ["shears or sickle", "rake"],
+  tools: [say`shears or sickle`, say`rake`],
 });

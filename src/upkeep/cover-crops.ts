@@ -2,6 +2,7 @@ import { poundsPerAcre } from "../crops/seed-rate.ts";
 import type { Site } from "../garden/garden.ts";
 import { fromMemory, published, type Source } from "../garden/source.ts";
 import type { CoverCropId } from "../garden/upkeep-field.ts";
+import { toldTable, word } from "../words/say.ts";
 import { yearFrame } from "./year-frame.ts";
 
 /** A row of the table of cover crops. */
@@ -27,11 +28,11 @@ export interface CoverCrop {
   readonly cautions: readonly string[];
 }
 
-const CORNELL = "Cornell Cover Crop Guide";
-const SARE3 = "SARE, Managing Cover Crops Profitably, 3rd edition (2007), Charts 3A and 3B";
-const SARE2 = "SARE, Managing Cover Crops Profitably, an earlier edition";
-const UGA = "University of Georgia Extension, cover crop tables";
-const NO_SEED = "Cut it before it sets seed, or it comes up as a weed.";
+const CORNELL = published("Cornell Cover Crop Guide").text;
+const SARE3 = published("SARE, Managing Cover Crops Profitably, 3rd edition (2007), Charts 3A and 3B").text;
+const SARE2 = published("SARE, Managing Cover Crops Profitably, an earlier edition").text;
+const UGA = published("University of Georgia Extension, cover crop tables").text;
+const NO_SEED = word("Cut it before it sets seed, or it comes up as a weed.");
 
 /** When they are sown before the first frost, and how long the ground then rests. */
 export const COVER_DAYS_SOURCE = fromMemory(
@@ -39,123 +40,153 @@ export const COVER_DAYS_SOURCE = fromMemory(
 );
 
 /** A row a crop, each figure with its source. */
-export const COVER_CROPS: Readonly<Record<CoverCropId, CoverCrop>> = {
-  rye: {
-    ...{ id: "rye", word: "cereal rye", botanical: "Secale cereale" },
-    ...{ drilled: [60, 120], broadcast: [90, 160], rateSource: published(SARE2) },
-    ...{
-      hardyZone: 3,
-      hardinessSource: published(`${UGA}: to −31 °F once established; sown in zones 3 to 7`),
+export const COVER_CROPS: Readonly<Record<CoverCropId, CoverCrop>> = toldTable<
+  Record<CoverCropId, CoverCrop>
+>(
+  {
+    rye: {
+      ...{ id: "rye", word: word("cereal rye"), botanical: "Secale cereale" },
+      ...{ drilled: [60, 120], broadcast: [90, 160], rateSource: published(SARE2) },
+      ...{
+        hardyZone: 3,
+        hardinessSource: published(`${UGA}: to −31 °F once established; sown in zones 3 to 7`),
+      },
+      ...{
+        sownBefore: 21,
+        rest: 21,
+        endHow: word("Cut it at the soil"),
+        endWhen: word("at or before heading"),
+      },
+      cautions: [
+        NO_SEED,
+        word("Sown late it takes more seed: Cornell triples the rate from mid-September to mid-October."),
+      ],
     },
-    ...{ sownBefore: 21, rest: 21, endHow: "Cut it at the soil", endWhen: "at or before heading" },
-    cautions: [
-      NO_SEED,
-      "Sown late it takes more seed: Cornell triples the rate from mid-September to mid-October.",
-    ],
-  },
-  "winter-wheat": {
-    ...{ id: "winter-wheat", word: "winter wheat", botanical: "Triticum aestivum" },
-    ...{
-      drilled: [60, 120],
-      broadcast: [60, 150],
-      rateSource: fromMemory(`drilled ${UGA}; broadcast ${SARE3}`),
+    "winter-wheat": {
+      ...{ id: "winter-wheat", word: word("winter wheat"), botanical: "Triticum aestivum" },
+      ...{
+        drilled: [60, 120],
+        broadcast: [60, 150],
+        rateSource: fromMemory(`drilled ${UGA}; broadcast ${SARE3}`),
+      },
+      ...{ hardyZone: 4, hardinessSource: fromMemory(SARE3) },
+      ...{
+        sownBefore: 21,
+        rest: 21,
+        endHow: word("Cut it at the soil"),
+        endWhen: word("at or before heading"),
+      },
+      cautions: [NO_SEED],
     },
-    ...{ hardyZone: 4, hardinessSource: fromMemory(SARE3) },
-    ...{ sownBefore: 21, rest: 21, endHow: "Cut it at the soil", endWhen: "at or before heading" },
-    cautions: [NO_SEED],
-  },
-  oats: {
-    ...{ id: "oats", word: "oats", botanical: "Avena sativa" },
-    ...{ drilled: [80, 110], broadcast: [110, 140], rateSource: published(CORNELL) },
-    ...{
-      hardyZone: 8,
-      hardinessSource: published(`${SARE2}: winter-kills in zone 6 and colder and much of zone 7`),
+    oats: {
+      ...{ id: "oats", word: word("oats"), botanical: "Avena sativa" },
+      ...{ drilled: [80, 110], broadcast: [110, 140], rateSource: published(CORNELL) },
+      ...{
+        hardyZone: 8,
+        hardinessSource: published(`${SARE2}: winter-kills in zone 6 and colder and much of zone 7`),
+      },
+      ...{ sownBefore: 49, rest: 14, endHow: word("Cut it at the soil"), endWhen: word("before it heads") },
+      cautions: [word("Sown too late it makes too little growth to cover the soil.")],
     },
-    ...{ sownBefore: 49, rest: 14, endHow: "Cut it at the soil", endWhen: "before it heads" },
-    cautions: ["Sown too late it makes too little growth to cover the soil."],
-  },
-  "crimson-clover": {
-    ...{ id: "crimson-clover", word: "crimson clover", botanical: "Trifolium incarnatum" },
-    ...{ drilled: [15, 18], broadcast: [22, 30], rateSource: published(UGA) },
-    ...{ hardyZone: 7, hardinessSource: fromMemory(SARE3) },
-    ...{ sownBefore: 49, rest: 14, endHow: "Cut it at the soil", endWhen: "at bloom" },
-    cautions: [NO_SEED, "Seed wants the right inoculant where no clover has grown."],
-  },
-  "hairy-vetch": {
-    ...{ id: "hairy-vetch", word: "hairy vetch", botanical: "Vicia villosa" },
-    ...{ drilled: [15, 20], broadcast: [25, 40], rateSource: fromMemory(SARE3) },
-    ...{
-      hardyZone: 4,
-      hardinessSource: published(
-        "SARE, 3rd edition: through zone 4, into zone 3 under snow; the earlier edition says only the warmer parts of zone 4",
-      ),
+    "crimson-clover": {
+      ...{ id: "crimson-clover", word: word("crimson clover"), botanical: "Trifolium incarnatum" },
+      ...{ drilled: [15, 18], broadcast: [22, 30], rateSource: published(UGA) },
+      ...{ hardyZone: 7, hardinessSource: fromMemory(SARE3) },
+      ...{ sownBefore: 49, rest: 14, endHow: word("Cut it at the soil"), endWhen: word("at bloom") },
+      cautions: [NO_SEED, word("Seed wants the right inoculant where no clover has grown.")],
     },
-    ...{ sownBefore: 42, rest: 14, endHow: "Cut it at the soil", endWhen: "at full bloom" },
-    cautions: [NO_SEED, "Its seed is hard and comes up for years."],
-  },
-  "field-pea": {
-    ...{ id: "field-pea", word: "Austrian winter pea", botanical: "Pisum sativum" },
-    ...{ drilled: [50, 80], broadcast: [90, 100], rateSource: fromMemory(SARE3) },
-    ...{
-      hardyZone: 7,
-      hardinessSource: published(
-        `${SARE2}: recovers after 10 °F; below 18 °F for long without snow it usually dies`,
-      ),
+    "hairy-vetch": {
+      ...{ id: "hairy-vetch", word: word("hairy vetch"), botanical: "Vicia villosa" },
+      ...{ drilled: [15, 20], broadcast: [25, 40], rateSource: fromMemory(SARE3) },
+      ...{
+        hardyZone: 4,
+        hardinessSource: published(
+          "SARE, 3rd edition: through zone 4, into zone 3 under snow; the earlier edition says only the warmer parts of zone 4",
+        ),
+      },
+      ...{ sownBefore: 42, rest: 14, endHow: word("Cut it at the soil"), endWhen: word("at full bloom") },
+      cautions: [NO_SEED, word("Its seed is hard and comes up for years.")],
     },
-    ...{ sownBefore: 42, rest: 14, endHow: "Cut it at the soil", endWhen: "at bloom" },
-    cautions: ["It is a pea: not before or after peas and beans where they have been ill."],
-  },
-  buckwheat: {
-    ...{ id: "buckwheat", word: "buckwheat", botanical: "Fagopyrum esculentum" },
-    ...{ drilled: [50, 50], broadcast: [70, 70], rateSource: published(CORNELL) },
-    ...{
-      hardyZone: null,
-      hardinessSource: published(`${CORNELL}; ${UGA}: killed by the first hard frost`),
+    "field-pea": {
+      ...{ id: "field-pea", word: word("Austrian winter pea"), botanical: "Pisum sativum" },
+      ...{ drilled: [50, 80], broadcast: [90, 100], rateSource: fromMemory(SARE3) },
+      ...{
+        hardyZone: 7,
+        hardinessSource: published(
+          `${SARE2}: recovers after 10 °F; below 18 °F for long without snow it usually dies`,
+        ),
+      },
+      ...{ sownBefore: 42, rest: 14, endHow: word("Cut it at the soil"), endWhen: word("at bloom") },
+      cautions: [word("It is a pea: not before or after peas and beans where they have been ill.")],
     },
-    ...{
-      sownBefore: 56,
-      rest: 7,
-      endHow: "Cut it at the soil",
-      endWhen: "about 40 days after sowing, 10 days after its first flowers",
+    buckwheat: {
+      ...{ id: "buckwheat", word: word("buckwheat"), botanical: "Fagopyrum esculentum" },
+      ...{ drilled: [50, 50], broadcast: [70, 70], rateSource: published(CORNELL) },
+      ...{
+        hardyZone: null,
+        hardinessSource: published(`${CORNELL}; ${UGA}: killed by the first hard frost`),
+      },
+      ...{
+        sownBefore: 56,
+        rest: 7,
+        endHow: word("Cut it at the soil"),
+        endWhen: word("about 40 days after sowing, 10 days after its first flowers"),
+      },
+      cautions: [
+        NO_SEED,
+        word("It covers the soil in warm weather only; dead after frost it leaves little."),
+      ],
     },
-    cautions: [NO_SEED, "It covers the soil in warm weather only; dead after frost it leaves little."],
-  },
-  "white-clover": {
-    ...{ id: "white-clover", word: "white clover", botanical: "Trifolium repens" },
-    ...{ drilled: [3, 9], broadcast: [5, 14], rateSource: fromMemory(SARE3) },
-    ...{ hardyZone: 4, hardinessSource: fromMemory(SARE3) },
-    ...{ sownBefore: 49, rest: 14, endHow: "Dig it out or turn it in", endWhen: "before it seeds" },
-    cautions: ["A perennial: it has to be dug out, which undoes a year of not digging."],
-  },
-  "red-clover": {
-    ...{ id: "red-clover", word: "red clover", botanical: "Trifolium pratense" },
-    ...{ drilled: [8, 10], broadcast: [10, 12], rateSource: fromMemory(SARE3) },
-    ...{ hardyZone: 4, hardinessSource: published(`${SARE2}: zone 4 and warmer`) },
-    ...{ sownBefore: 49, rest: 14, endHow: "Cut it and turn it in", endWhen: "at mid-bloom" },
-    cautions: [NO_SEED, "It lives for years: what grows again after cutting has to be turned in."],
-  },
-  mustard: {
-    ...{ id: "mustard", word: "mustard", botanical: "Sinapis alba, Brassica juncea" },
-    ...{ drilled: [5, 12], broadcast: [10, 15], rateSource: fromMemory(SARE3) },
-    ...{
-      hardyZone: 7,
-      hardinessSource: published(`${CORNELL}: killed by heavy frost; about 25 °F from memory`),
+    "white-clover": {
+      ...{ id: "white-clover", word: word("white clover"), botanical: "Trifolium repens" },
+      ...{ drilled: [3, 9], broadcast: [5, 14], rateSource: fromMemory(SARE3) },
+      ...{ hardyZone: 4, hardinessSource: fromMemory(SARE3) },
+      ...{
+        sownBefore: 49,
+        rest: 14,
+        endHow: word("Dig it out or turn it in"),
+        endWhen: word("before it seeds"),
+      },
+      cautions: [word("A perennial: it has to be dug out, which undoes a year of not digging.")],
     },
-    ...{ sownBefore: 49, rest: 14, endHow: "Cut it at the soil", endWhen: "at or before flowering" },
-    cautions: [NO_SEED, "A cabbage: it counts as one in rotation, and clubroot lives on it."],
-  },
-  phacelia: {
-    ...{ id: "phacelia", word: "phacelia", botanical: "Phacelia tanacetifolia" },
-    ...{
-      drilled: [7, 12],
-      broadcast: [11, 18],
-      rateSource: fromMemory("seed houses and handbooks; the range varies by publication"),
+    "red-clover": {
+      ...{ id: "red-clover", word: word("red clover"), botanical: "Trifolium pratense" },
+      ...{ drilled: [8, 10], broadcast: [10, 12], rateSource: fromMemory(SARE3) },
+      ...{ hardyZone: 4, hardinessSource: published(`${SARE2}: zone 4 and warmer`) },
+      ...{ sownBefore: 49, rest: 14, endHow: word("Cut it and turn it in"), endWhen: word("at mid-bloom") },
+      cautions: [NO_SEED, word("It lives for years: what grows again after cutting has to be turned in.")],
     },
-    ...{ hardyZone: null, hardinessSource: fromMemory("winter-kills at about 18 °F") },
-    ...{ sownBefore: 49, rest: 14, endHow: "Cut it at the soil", endWhen: "at bloom" },
-    cautions: [NO_SEED],
+    mustard: {
+      ...{ id: "mustard", word: word("mustard"), botanical: "Sinapis alba, Brassica juncea" },
+      ...{ drilled: [5, 12], broadcast: [10, 15], rateSource: fromMemory(SARE3) },
+      ...{
+        hardyZone: 7,
+        hardinessSource: published(`${CORNELL}: killed by heavy frost; about 25 °F from memory`),
+      },
+      ...{
+        sownBefore: 49,
+        rest: 14,
+        endHow: word("Cut it at the soil"),
+        endWhen: word("at or before flowering"),
+      },
+      cautions: [NO_SEED, word("A cabbage: it counts as one in rotation, and clubroot lives on it.")],
+    },
+    phacelia: {
+      ...{ id: "phacelia", word: word("phacelia"), botanical: "Phacelia tanacetifolia" },
+      ...{
+        drilled: [7, 12],
+        broadcast: [11, 18],
+        rateSource: fromMemory("seed houses and handbooks; the range varies by publication"),
+      },
+      ...{ hardyZone: null, hardinessSource: fromMemory("winter-kills at about 18 °F") },
+      ...{ sownBefore: 49, rest: 14, endHow: word("Cut it at the soil"), endWhen: word("at bloom") },
+      cautions: [NO_SEED],
+    },
   },
-};
+  "word",
+  "endHow",
+  "endWhen",
+);
 
 /** Zone that stands for each kind of winter: freezing ones reach 0 °F and below, mild ones stay above 10 °F. */
 const ZONE: Readonly<Record<Site["winter"], number>> = { freezing: 6, mild: 8 };

@@ -3,6 +3,7 @@ import { lifeOf } from "../takeoff/lives.ts";
 import { formatArea } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
 import { SAME_LENGTH } from "../units/length.ts";
+import { say, told } from "../words/say.ts";
 import { boughtWords, volumeWords } from "./bought.ts";
 import { MULCH_MATERIALS, MULCHES, type MulchMaterial } from "./mulches.ts";
 import { renewalYears } from "./renewal-years.ts";
@@ -32,25 +33,25 @@ function mulchTask(material: MulchMaterial, beds: readonly Bed[], context: YearC
   return {
     id: `mulch-${material}`,
     kind: "mulch",
-    title: `Mulch with ${word}`,
-    detail: `${depthRange(range, units)} of ${word} on ${context.named(beds)} once the soil has warmed${lasts ? "; topped up when it has rotted" : ""}. Usual depth: ${depthRange(depths, units)}.`,
+    title: say`Mulch with ${word}`,
+    detail: say`${depthRange(range, units)} of ${word} on ${context.named(beds)} once the soil has warmed${lasts ? say`; topped up when it has rotted` : ""}. Usual depth: ${depthRange(depths, units)}.`,
     ...aboutLastFrost(frame, 21, 21),
     since: 0,
     years: lasts ? [0, ...renewalYears(years, garden.prices.horizon)] : null,
     bedIds: idsOf(beds),
     quantities: [
-      `${volumeWords(litres, units)} of ${word} on ${formatArea(context.areaOf(beds), units)}`,
+      say`${volumeWords(litres, units)} of ${word} on ${formatArea(context.areaOf(beds), units)}`,
       ...(bought === null ? [] : [bought]),
     ],
-    tools: ["barrow", "fork", "gloves"],
+    tools: [say`barrow`, say`fork`, say`gloves`],
     why,
     cautions: [
       ...(tooDeep
         ? [
-            `${formatShort(range[1], units)} is deeper than ${word} is usually laid, ${depthRange(depths, units)}.`,
+            say`${formatShort(range[1], units)} is deeper than ${word} is usually laid, ${depthRange(depths, units)}.`,
           ]
         : []),
-      ...cautions,
+      ...cautions.map(told),
     ],
     source,
   };

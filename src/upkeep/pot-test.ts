@@ -1,4 +1,5 @@
 import { published, type Source } from "../garden/source.ts";
+import { toldWhenRead, word } from "../words/say.ts";
 
 /** What one pot test takes. Litres. */
 export interface PotTest {
@@ -51,9 +52,15 @@ export function potVerdict(control: Leaves, test: Leaves): PotVerdict {
 }
 
 /** What each verdict asks for. */
-export const VERDICT_WORDS: Readonly<Record<PotVerdict, string>> = {
-  clean: "Leaves as those of the control: use it.",
-  contaminated:
-    "Cupped, twisted or stunted leaves beside a good control: do not use it for broad-leaved crops.",
-  invalid: "A control that grows badly proves nothing: do the test again.",
-};
+export const VERDICT_WORDS: Readonly<Record<PotVerdict, string>> = toldWhenRead(
+  {
+    clean: word("Leaves as those of the control: use it."),
+    contaminated: word(
+      "Cupped, twisted or stunted leaves beside a good control: do not use it for broad-leaved crops.",
+    ),
+    invalid: word("A control that grows badly proves nothing: do the test again."),
+  },
+  "clean",
+  "contaminated",
+  "invalid",
+);

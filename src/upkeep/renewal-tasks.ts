@@ -3,8 +3,9 @@ import type { Source } from "../garden/source.ts";
 import { type Life, lifeOf, lifeOfTimber } from "../takeoff/lives.ts";
 import { groupedBy } from "../takeoff/purchase.ts";
 import { timberById } from "../takeoff/timbers.ts";
-import { formatArea } from "../units/format-figure.ts";
+import { figure, formatArea } from "../units/format-figure.ts";
 import { formatDistance } from "../units/format-length.ts";
+import { say } from "../words/say.ts";
 import { renewalYears } from "./renewal-years.ts";
 import type { Task } from "./types.ts";
 import { counted, listed } from "./words.ts";
@@ -33,20 +34,26 @@ function partsOf(bed: Bed): Part[] {
       ? [
           part(
             `boards-${wall.timber}`,
-            `boards of ${timberById(wall.timber)?.label ?? wall.timber}`,
+            say`boards of ${timberById(wall.timber)?.label ?? wall.timber}`,
             lifeOfTimber(wall.timber),
           ),
         ]
       : wall.made === "metal"
-        ? [part("metal", "metal walls", lifeOf("metal"))]
+        ? [part("metal", say`metal walls`, lifeOf("metal"))]
         : wall.made === "masonry"
-          ? [part("masonry", "block walls", lifeOf("masonry"))]
+          ? [part("masonry", say`block walls`, lifeOf("masonry"))]
           : wall.made === "fabric"
-            ? [part("fabric", "fabric beds", lifeOf("fabric-bed"))]
+            ? [part("fabric", say`fabric beds`, lifeOf("fabric-bed"))]
             : [];
-  const mesh = bottom.mesh ? [part("mesh", "mesh under the bed", lifeOf("mesh"))] : [];
+  const mesh = bottom.mesh ? [part("mesh", say`mesh under the bed`, lifeOf("mesh"))] : [];
   const liner = bottom.liner
-    ? [part(`liner-${bottom.liner}`, `${bottom.liner} liner`, lifeOf(`liner-${bottom.liner}`))]
+    ? [
+        part(
+          `liner-${bottom.liner}`,
+          bottom.liner === "fabric" ? say`fabric liner` : say`sheet liner`,
+          lifeOf(`liner-${bottom.liner}`),
+        ),
+      ]
     : [];
   return [...walls, ...mesh, ...liner];
 }
@@ -57,22 +64,22 @@ function renewalTask(group: readonly Part[], context: YearContext): Task[] {
   if (years.length === 0) return [];
   const beds = group.map(({ bed }) => bed);
   const [shortest, longest] = life.years;
-  const lasts = shortest === longest ? `about ${shortest}` : `${shortest} to ${longest}`;
+  const lasts = shortest === longest ? say`about ${shortest}` : say`${shortest} to ${longest}`;
   return [
     {
       id: `renewal-${id}`,
       kind: "renewal",
-      title: `Renew ${what}`,
-      detail: `Of ${context.named(beds)}. They last ${lasts} years here or there; ${(shortest + longest) / 2} is reckoned. Renew them sooner or later as you find them.`,
+      title: say`Renew ${what}`,
+      detail: say`Of ${context.named(beds)}. They last ${lasts} years here or there; ${figure((shortest + longest) / 2)} is reckoned. Renew them sooner or later as you find them.`,
       ...aboutFirstFrost(context.frame, 7, 28),
       since: years[0]!,
       years,
       bedIds: idsOf(beds),
       quantities: [amountWords(id, beds, context)],
-      tools: ["drill", "saw", "level", "eye, ear and lung protection"],
-      why: "Rotten boards, rusted mesh and torn liners let soil out and animals in.",
+      tools: [say`drill`, say`saw`, say`spirit level`, say`eye, ear and lung protection`],
+      why: say`Rotten boards, rusted mesh and torn liners let soil out and animals in.`,
       cautions: [
-        "Never burn treated wood. Mesh and liner mean emptying the bed: renew them with the boards.",
+        say`Never burn treated wood. Mesh and liner mean emptying the bed: renew them with the boards.`,
       ],
       source: life.source,
     },
@@ -84,7 +91,7 @@ function amountWords(id: string, beds: readonly Bed[], { quantitiesOf, units }: 
   if (id.startsWith("boards-")) {
     const pieces = quantities.flatMap(({ frame }) => frame?.pieces ?? []);
     const run = pieces.reduce((sum, { length, count }) => sum + length * count, 0);
-    return `${counted(
+    return say`${counted(
       pieces.reduce((sum, { count }) => sum + count, 0),
       "piece",
     )}, ${formatDistance(run, units)} of board`;
@@ -95,7 +102,7 @@ function amountWords(id: string, beds: readonly Bed[], { quantitiesOf, units }: 
       units,
     );
   }
-  return `${formatDistance(
+  return say`${formatDistance(
     quantities.reduce((sum, { perimeter }) => sum + perimeter, 0),
     units,
   )} of wall`;
@@ -112,15 +119,15 @@ function lookOver(context: YearContext): Task[] {
     {
       id: "renewal-look-over",
       kind: "renewal",
-      title: "Look over walls, corners and mesh",
-      detail: `Press a screwdriver into the boards at the soil line and in the corners, tighten screws, look for bowed sides and holes. The first to wear out are ${listed([...new Set(first.map(({ what }) => what))])}.`,
+      title: say`Look over walls, corners and mesh`,
+      detail: say`Press a screwdriver into the boards at the soil line and in the corners, tighten screws, look for bowed sides and holes. The first to wear out are ${listed([...new Set(first.map(({ what }) => what))])}.`,
       ...aboutLastFrost(context.frame, -42, 21),
       since: Math.max(1, Math.floor(soonest)),
       years: null,
       bedIds: [...new Set(parts.map(({ bed }) => bed.id))],
       quantities: [],
-      tools: ["screwdriver", "level"],
-      why: "A corner that gives way in spring can be screwed; in July it lies on the lettuces.",
+      tools: [say`screwdriver`, say`spirit level`],
+      why: say`A corner that gives way in spring can be screwed; in July it lies on the lettuces.`,
       cautions: [],
       source,
     },

@@ -11,6 +11,7 @@ import type { PlantedPatch } from "../planting/types.ts";
 import { daysFrom, roundTheYear, YEAR_DAYS } from "../planting/year-day.ts";
 import { groupedBy } from "../takeoff/purchase.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say } from "../words/say.ts";
 import type { DayBy, Task } from "./types.ts";
 import { capitalised, counted, dayWords } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
@@ -59,8 +60,8 @@ function sowings({ beds, garden: { site } }: YearContext): Sown[] {
   });
 }
 
-/** "Pole bean: sow" */
-const titled = (crop: Crop, what: string): string => `${capitalised(cropWord(crop))}: ${what}`;
+/** As a title begins: "Pole bean". */
+const titleWord = (crop: Crop): string => capitalised(cropWord(crop));
 
 const dayByOf = ({ patches }: Sown, { frame }: YearContext): DayBy =>
   patches[0]!.standing.dayBy === "typed" ? "typed" : frame.dayBy;
@@ -87,28 +88,29 @@ function startTask(sown: Sown, context: YearContext): Task[] {
     {
       id: `start-${id}`,
       kind: "sow",
-      title: titled(crop, "start under cover"),
-      detail: `Sow in pots or trays, ${Math.round(underCover / 7)} weeks before they are set out on ${dayWords(setOn)} in ${context.named(beds)}. Sow a few more than are wanted.`,
+      title: say`${titleWord(crop)}: start under cover`,
+      detail: say`Sow in pots or trays, ${Math.round(underCover / 7)} weeks before they are set out on ${dayWords(setOn)} in ${context.named(beds)}. Sow a few more than are wanted.`,
       from: roundTheYear(setOn - underCover),
       days: START_WITHIN,
       dayBy: dayByOf(sown, context),
       ...yearsOf(crop),
       bedIds: idsOf(beds),
       quantities: plants > 0 ? [counted(plants, "plant")] : [],
-      tools: ["pots or trays", "seed compost", "labels"],
-      why: "Plants raised under cover stand ready when the ground is warm enough.",
-      cautions: ["Harden them off: a week of days outdoors before they are set out."],
+      tools: [say`pots or trays`, say`seed compost`, say`labels`],
+      why: say`Plants raised under cover stand ready when the ground is warm enough.`,
+      cautions: [say`Harden them off: a week of days outdoors before they are set out.`],
       source: SOWING_SOURCES.underCover,
     },
   ];
 }
 
-/** What is done with what is set: seed is sown, plants are set out, the rest is planted. */
-function verbOf(crop: Crop): string {
-  if (crop.sow === "direct") return "sow";
-  if (crop.sow === "transplant") return "set out";
-  if (crop.sow === "either") return sowingOf(crop.id).underCover === null ? "sow" : "set out";
-  return "plant";
+/** What is done with what is set: seed is sown, plants are set out, the rest is planted. "Pole bean: sow" */
+function sowTitle(crop: Crop): string {
+  const name = titleWord(crop);
+  const isSown = crop.sow === "direct" || (crop.sow === "either" && sowingOf(crop.id).underCover === null);
+  if (isSown) return say`${name}: sow`;
+  if (crop.sow === "transplant" || crop.sow === "either") return say`${name}: set out`;
+  return say`${name}: plant`;
 }
 
 function sowTask(sown: Sown, context: YearContext): Task {
@@ -118,14 +120,14 @@ function sowTask(sown: Sown, context: YearContext): Task {
   const plants = plantsIn(sown);
   const rows = patches.reduce((sum, patch) => sum + plantCount(patch).rows, 0);
   const window = windowOf(sown, context);
-  const spacing = `${formatShort(apart, units)} apart${standing.planting.set === "rows" ? `, rows ${formatShort(rowsApart, units)} apart` : " every way"}`;
+  const spacing = say`${formatShort(apart, units)} apart${standing.planting.set === "rows" ? say`, rows ${formatShort(rowsApart, units)} apart` : say` every way`}`;
   const unplaced = patches.some(({ notPlaced }) => notPlaced > 0);
   const late = sowingWindow(crop.id, garden.site).windows.length === 0;
   return {
     id: `sow-${id}`,
     kind: "sow",
-    title: titled(crop, verbOf(crop)),
-    detail: `In ${context.named(beds)}, ${spacing}. ${window.words}`,
+    title: sowTitle(crop),
+    detail: say`In ${context.named(beds)}, ${spacing}. ${window.words}`,
     from: standing.from,
     days: lasting(Math.min(SOW_WITHIN, window.left)),
     dayBy: dayByOf(sown, context),
@@ -134,18 +136,18 @@ function sowTask(sown: Sown, context: YearContext): Task {
     quantities:
       plants > 0
         ? [
-            `${counted(plants, "plant")}${standing.planting.set === "rows" && rows > 0 ? ` in ${counted(rows, "row")}` : ""}`,
+            `${counted(plants, "plant")}${standing.planting.set === "rows" && rows > 0 ? say` in ${counted(rows, "row")}` : ""}`,
           ]
         : [],
-    tools: ["rake", "line", "dibber or trowel", "labels"],
+    tools: [say`rake`, say`line`, say`dibber or trowel`, say`labels`],
     why:
       crop.season === "warm"
-        ? "A warm crop: frost kills it, and cold soil stops it."
-        : "A cool crop: it grows best before or after the heat.",
+        ? say`A warm crop: frost kills it, and cold soil stops it.`
+        : say`A cool crop: it grows best before or after the heat.`,
     cautions: [
-      ...(unplaced ? ["Not all of it has room where it is drawn."] : []),
-      ...(late ? ["The days without frost are too few for it to ripen in the open."] : []),
-      "Lean in from the path: no foot on the soil.",
+      ...(unplaced ? [say`Not all of it has room where it is drawn.`] : []),
+      ...(late ? [say`The days without frost are too few for it to ripen in the open.`] : []),
+      say`Lean in from the path: no foot on the soil.`,
     ],
     source: standing.dayBy === "typed" ? TYPED_SOURCE : FROST_SOURCE,
   };
@@ -160,11 +162,14 @@ function windowOf(
   const { windows } = sowingWindow(crop.id, garden.site);
   const within = windows.find((window) => daysFrom(window.from, from) < window.days);
   if (!within) {
-    return { words: windows.length > 0 ? "That day lies outside its usual time." : "", left: START_WITHIN };
+    return {
+      words: windows.length > 0 ? say`That day lies outside its usual time.` : "",
+      left: START_WITHIN,
+    };
   }
   const end = roundTheYear(within.from + within.days - 1);
   return {
-    words: `Its time is ${dayWords(within.from)} to ${dayWords(end)}.`,
+    words: say`Its time is ${dayWords(within.from)} to ${dayWords(end)}.`,
     left: within.days - daysFrom(within.from, from),
   };
 }
@@ -186,9 +191,11 @@ function harvestTask(sown: Sown, context: YearContext): Task[] {
     {
       id: `harvest-${id}`,
       kind: "harvest",
-      title: titled(crop, "pick"),
-      detail: `From ${context.named(beds)}, first ready ${least === most ? least : `${least} to ${most}`} days after it is set.${
-        crop.id in PICKED_FOR ? " Stop after about seven weeks so that the crowns keep their strength." : ""
+      title: say`${titleWord(crop)}: pick`,
+      detail: say`From ${context.named(beds)}, first ready ${least === most ? least : say`${least} to ${most}`} days after it is set.${
+        crop.id in PICKED_FOR
+          ? say` Stop after about seven weeks so that the crowns keep their strength.`
+          : ""
       }`,
       from: standing.pickFrom,
       days: lasting(days),
@@ -196,9 +203,9 @@ function harvestTask(sown: Sown, context: YearContext): Task[] {
       since: Math.floor((standing.from - 1 + least) / YEAR_DAYS),
       years: null,
       bedIds: idsOf(beds),
-      quantities: plants > 0 ? [`from ${counted(plants, "plant")}`] : [],
-      tools: ["knife or scissors", "basket"],
-      why: "Picked when ready it is at its best, and many crops bear longer for it.",
+      quantities: plants > 0 ? [say`from ${counted(plants, "plant")}`] : [],
+      tools: [say`knife or scissors`, say`basket`],
+      why: say`Picked when ready it is at its best, and many crops bear longer for it.`,
       cautions: [],
       source: SOWING_SOURCES.picked,
     },

@@ -3,6 +3,7 @@ import { litresOver } from "../takeoff/fill-volumes.ts";
 import { TOP_UPS, topUpDepth } from "../takeoff/top-ups.ts";
 import { formatArea, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
+import { say } from "../words/say.ts";
 import { boughtWords, volumeWords } from "./bought.ts";
 import type { Task } from "./types.ts";
 import { counted, depthRange } from "./words.ts";
@@ -24,28 +25,28 @@ export function topUpTasks(context: YearContext): Task[] {
   const bought = boughtWords("compost", litres, context);
   const common: Omit<Task, "id" | "title" | "from" | "days" | "dayBy"> = {
     kind: "top-up",
-    detail: `${formatShort(depth, units)} of compost on ${context.named(beds)}, spread on top and left there: worms take it down. ${bothWays(context)}`,
+    detail: say`${formatShort(depth, units)} of compost on ${context.named(beds)}, spread on top and left there: worms take it down. ${bothWays(context)}`,
     since: 1,
     years: null,
     bedIds: idsOf(beds),
     quantities: [
-      `${volumeWords(litres, units)} of compost: ${formatShort(depth, units)} on ${formatArea(context.areaOf(beds), units)}`,
+      say`${volumeWords(litres, units)} of compost: ${formatShort(depth, units)} on ${formatArea(context.areaOf(beds), units)}`,
       ...(bought === null ? [] : [bought]),
       ...(beds.length > 1 ? [byBed(beds, depth, context)] : []),
     ],
-    tools: ["barrow", "shovel", "rake"],
+    tools: [say`barrow`, say`shovel`, say`rake`],
     why,
     cautions: [
-      "Try each new batch of compost or manure on a pot of peas or beans first: it may carry weedkiller.",
-      "A soil test that shows 25 ppm of phosphorus or more says: no compost this year.",
-      "Keep the top of the soil under the rim, or rain washes it out.",
+      say`Try each new batch of compost or manure on a pot of peas or beans first: it may carry weedkiller.`,
+      say`A soil test that shows 25 ppm of phosphorus or more says: no compost this year.`,
+      say`Keep the top of the soil under the rim, or rain washes it out.`,
     ],
     source,
   };
-  const spring = { id: "top-up-spring", title: "Top up the beds", ...aboutLastFrost(frame, -35, 21) };
+  const spring = { id: "top-up-spring", title: say`Top up the beds`, ...aboutLastFrost(frame, -35, 21) };
   const autumn = {
     id: "top-up-autumn",
-    title: "Top up the beds for the second time",
+    title: say`Top up the beds for the second time`,
     ...aboutFirstFrost(frame, -14, 28),
   };
   return (topUpsAYear === 2 ? [spring, autumn] : [spring]).map((when) => ({ ...common, ...when }));
@@ -56,9 +57,16 @@ function bothWays({ garden, beds, areaOf, units }: YearContext): string {
   const times = garden.upkeep.topUpsAYear;
   const takes = (depth: number) => formatVolume(litresOver(areaOf(beds), depth), units);
   const [least, most] = TOP_UPS.habit.depths;
-  const habit = `The habit is ${depthRange(TOP_UPS.habit.depths, units)}${times === 2 ? " each time" : ""}, ${takes(least * times)} to ${takes(most * times)} a year`;
-  const advice = `extension advice is ${formatShort(TOP_UPS.advice.depths[0], units)} a year or less, ${takes(TOP_UPS.advice.depths[0])}`;
-  return `${habit}; ${advice}. This is by the ${garden.upkeep.topUp === "habit" ? "habit" : "advice"}.`;
+  const depths = depthRange(TOP_UPS.habit.depths, units);
+  const [from, to] = [takes(least * times), takes(most * times)];
+  const habit =
+    times === 2
+      ? say`The habit is ${depths} each time, ${from} to ${to} a year`
+      : say`The habit is ${depths}, ${from} to ${to} a year`;
+  const advised = TOP_UPS.advice.depths[0];
+  const advice = say`extension advice is ${formatShort(advised, units)} a year or less, ${takes(advised)}`;
+  const taken = garden.upkeep.topUp === "habit" ? say`This is by the habit.` : say`This is by the advice.`;
+  return `${habit}; ${advice}. ${taken}`;
 }
 
 /** "3.33 ft³ each for 6 beds, 2.1 ft³ for Beans" */
@@ -68,12 +76,12 @@ function byBed(beds: readonly Bed[], depth: number, { areaOf, named, units }: Ye
     const volume = formatVolume(litresOver(areaOf([bed]), depth), units);
     groups.set(volume, [...(groups.get(volume) ?? []), bed]);
   }
-  if (groups.size === 1) return `${[...groups.keys()][0]} a bed`;
+  const [only] = groups.keys();
+  if (groups.size === 1 && only !== undefined) return say`${only} a bed`;
   return [...groups]
-    .map(([volume, some]) =>
-      some.length > 3
-        ? `${volume} each for ${counted(some.length, "bed")}`
-        : `${volume} ${some.length > 1 ? "each " : ""}for ${named(some)}`,
-    )
+    .map(([volume, some]) => {
+      const whose = some.length > 3 ? counted(some.length, "bed") : named(some);
+      return some.length > 1 ? say`${volume} each for ${whose}` : say`${volume} for ${whose}`;
+    })
     .join(", ");
 }

@@ -8,6 +8,7 @@ import { total } from "../takeoff/purchase.ts";
 import { formatWater } from "../units/water-measures.ts";
 import { dayOfYear, daysIn, MONTHS } from "../water/calendar.ts";
 import { WEEKLY_RULE } from "../water/weekly-rule.ts";
+import { say } from "../words/say.ts";
 import type { Task } from "./types.ts";
 import { capitalised, counted, listed } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
@@ -39,7 +40,7 @@ function monthTask(
   const running = laid.flatMap((zone, i) => {
     const minutes = Math.round(zone.minutesAWeek[month] ?? 0);
     const runs = minutes >= LEAST_MINUTES && zone.bedIds.some((id) => asking.has(id));
-    return runs ? [`${zoneName(zone, i, laid, context)}: ${minutesWords(minutes)} a week`] : [];
+    return runs ? [say`${zoneName(zone, i, laid, context)}: ${minutesWords(minutes)} a week`] : [];
   });
   const onZones = new Set<ItemId>(laid.flatMap(({ bedIds }) => bedIds));
   const byHand = asks.filter(({ bedId }) => !onZones.has(bedId));
@@ -47,14 +48,16 @@ function monthTask(
   if (running.length === 0 && litres === 0) return [];
   const beds = context.beds.filter(({ id }) => asking.has(id));
   const byRule = asks.every(({ method }) => method === "rule-of-thumb");
-  const rain = byRule ? "about an inch a week, less the rain that falls" : "rain of a mean year is taken off";
+  const rain = byRule
+    ? say`about an inch a week, less the rain that falls`
+    : say`rain of a mean year is taken off`;
   const drips = running.length > 0;
   return [
     {
       id: `water-${String(month + 1).padStart(2, "0")}`,
       kind: "water",
       title: titleOf(drips, litres > 0),
-      detail: `${capitalised(context.named(beds))}: ${rain}. ${drips ? runsWords(laid, month) : "Seldom and deep: a good soaking two or three times a week."}`,
+      detail: `${capitalised(context.named(beds))}: ${rain}. ${drips ? runsWords(laid, month) : say`Seldom and deep: a good soaking two or three times a week.`}`,
       from: dayOfYear(month, 1),
       days: daysIn(month),
       dayBy: "months",
@@ -65,15 +68,17 @@ function monthTask(
         ...running,
         ...(litres > 0
           ? [
-              `${formatWater(litres, units)} a week ${drips ? `for ${counted(byHand.length, "bed")} without drip` : "in all"}`,
+              drips
+                ? say`${formatWater(litres, units)} a week for ${counted(byHand.length, "bed")} without drip`
+                : say`${formatWater(litres, units)} a week in all`,
             ]
           : []),
       ],
-      tools: drips ? ["timer"] : ["hose or can"],
-      why: "Steady moisture at the roots: too little stunts, too much washes food out of the bed.",
+      tools: drips ? [say`timer`] : [say`hose or can`],
+      why: say`Steady moisture at the roots: too little stunts, too much washes food out of the bed.`,
       cautions: [
-        "Feel the soil a finger deep before you water: this is a mean, not this week’s weather.",
-        ...(drips ? [] : ["The hose tap needs its backflow device."]),
+        say`Feel the soil a finger deep before you water: this is a mean, not this week’s weather.`,
+        ...(drips ? [] : [say`The hose tap needs its backflow device.`]),
       ],
       source: byRule ? WEEKLY_RULE.sources[0]! : CALCULATED,
     },
@@ -112,12 +117,12 @@ const LEAST_MINUTES = 2;
 const BEFORE_LAST_FROST = 14;
 
 const titleOf = (drips: boolean, byHand: boolean): string => {
-  if (!drips) return "Water the beds";
-  return byHand ? "Set the drip timer, water the rest" : "Set the drip timer";
+  if (!drips) return say`Water the beds`;
+  return byHand ? say`Set the drip timer, water the rest` : say`Set the drip timer`;
 };
 
 const minutesWords = (minutes: number): string =>
-  minutes < 120 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+  minutes < 120 ? say`${minutes} min` : say`${Math.floor(minutes / 60)} h ${minutes % 60} min`;
 
 function zoneName(
   { bedIds }: DripZone,
@@ -126,7 +131,7 @@ function zoneName(
   { beds, named }: YearContext,
 ): string {
   const watered = named(beds.filter(({ id }) => bedIds.includes(id)));
-  return zones.length === 1 ? `Drip on ${watered}` : `Zone ${index + 1}, ${watered}`;
+  return zones.length === 1 ? say`Drip on ${watered}` : say`Zone ${index + 1}, ${watered}`;
 }
 
 /** How often each zone runs, where that is known. */
@@ -134,12 +139,18 @@ function runsWords(zones: readonly DripZone[], month: number): string {
   const runs = zones.flatMap(({ months }, i) => {
     const run = months?.[month];
     return run && run.aWeek > 0
-      ? [
-          `${zones.length > 1 ? `zone ${i + 1} ` : ""}${counted(run.aWeek, "run")} a week of ${Math.round(run.minutesEach)} min`,
-        ]
+      ? [runWords(run.aWeek, Math.round(run.minutesEach), zones.length > 1 ? i + 1 : null)]
       : [];
   });
-  return runs.length > 0 ? `${capitalised(listed(runs))}.` : "Two or three runs a week.";
+  return runs.length > 0 ? `${capitalised(listed(runs))}.` : say`Two or three runs a week.`;
+}
+
+/** "3 runs a week of 40 min", of one zone among several. */
+function runWords(aWeek: number, minutes: number, zone: number | null): string {
+  const runs = counted(aWeek, "run");
+  return zone === null
+    ? say`${runs} a week of ${minutes} min`
+    : say`zone ${zone} ${runs} a week of ${minutes} min`;
 }
 
 function dripCare(context: YearContext): Task[] {
@@ -150,13 +161,13 @@ function dripCare(context: YearContext): Task[] {
   const spring: Task = {
     ...common,
     id: "drip-spring",
-    title: "Flush and check the drip lines",
-    detail: `Open the ends of the lines on ${context.named(watered)}, run until the water is clear, close them, clean the filter, and look for emitters that drip too much or not at all.`,
+    title: say`Flush and check the drip lines`,
+    detail: say`Open the ends of the lines on ${context.named(watered)}, run until the water is clear, close them, clean the filter, and look for emitters that drip too much or not at all.`,
     ...aboutLastFrost(frame, -14, 14),
     since: 1,
-    tools: ["spare emitters and couplings", "punch"],
-    why: "A blocked emitter shows only when the plant beside it has wilted.",
-    cautions: ["See that the backflow device stands before anything else at the tap."],
+    tools: [say`spare emitters and couplings`, say`punch`],
+    why: say`A blocked emitter shows only when the plant beside it has wilted.`,
+    cautions: [say`See that the backflow device stands before anything else at the tap.`],
     source: DRIP_CARE,
   };
   if (!frame.freezes) return [spring];
@@ -164,16 +175,16 @@ function dripCare(context: YearContext): Task[] {
   const autumn: Task = {
     ...common,
     id: "drip-winter",
-    title: hard ? "Blow out the drip lines before frost" : "Drain the drip lines before frost",
+    title: hard ? say`Blow out the drip lines before frost` : say`Drain the drip lines before frost`,
     detail: hard
-      ? `Shut the water off, open the ends on ${context.named(watered)}, blow the lines out with air at low pressure, and bring timer, filter, regulator and backflow device indoors.`
-      : `Shut the water off, open the ends on ${context.named(watered)} and let them drain; bring the timer indoors.`,
+      ? say`Shut the water off, open the ends on ${context.named(watered)}, blow the lines out with air at low pressure, and bring timer, filter, regulator and backflow device indoors.`
+      : say`Shut the water off, open the ends on ${context.named(watered)} and let them drain; bring the timer indoors.`,
     ...aboutFirstFrost(frame, -14, 14),
     since: 0,
-    tools: hard ? ["compressor with a regulator", "box for the fittings"] : ["box for the timer"],
-    why: "Water that freezes in pipe and fittings bursts them.",
+    tools: hard ? [say`compressor with a regulator`, say`box for the fittings`] : [say`box for the timer`],
+    why: say`Water that freezes in pipe and fittings bursts them.`,
     cautions: hard
-      ? ["Keep the air below the pressure the lines are rated for, and wear eye protection."]
+      ? [say`Keep the air below the pressure the lines are rated for, and wear eye protection.`]
       : [],
     source: DRIP_CARE,
   };

@@ -2,6 +2,7 @@ import type { CoverCropId } from "../garden/upkeep-field.ts";
 import type { Good } from "../takeoff/goods.ts";
 import type { Units } from "../units/length.ts";
 import { LITRES_PER_GALLON } from "../units/water-measures.ts";
+import { say } from "../words/say.ts";
 import { COVER_CROPS } from "./cover-crops.ts";
 
 /** What is paid for each year and is no part of the takeoff. Example prices are invented, as of 2026. */
@@ -18,12 +19,12 @@ export const waterGood = (units: Units): YearlyGood =>
   units === "us"
     ? {
         key: "water:kgal",
-        label: "Water from the mains",
+        label: say`Water from the mains`,
         unit: "1000 gal",
         example: 9,
         amount: 1000 * LITRES_PER_GALLON,
       }
-    : { key: "water:m3", label: "Water from the mains", unit: "m³", example: 3.2, amount: 1000 };
+    : { key: "water:m3", label: say`Water from the mains`, unit: "m³", example: 3.2, amount: 1000 };
 
 /** Seed in small bags costs several times what farms pay: dollars a pound, euros a kilogram. */
 const SEED_PRICES: Readonly<Record<CoverCropId, readonly [us: number, metric: number]>> = {
@@ -43,7 +44,7 @@ const SEED_PRICES: Readonly<Record<CoverCropId, readonly [us: number, metric: nu
 export function coverSeedGood(id: CoverCropId, units: Units): YearlyGood {
   const [us, metric] = SEED_PRICES[id];
   const { word } = COVER_CROPS[id];
-  const label = `Seed of ${word}`;
+  const label = say`Seed of ${word}`;
   return units === "us"
     ? { key: `seed:${id}:lb`, label, unit: "lb", example: us, amount: GRAMS_PER_POUND }
     : { key: `seed:${id}:kg`, label, unit: "kg", example: metric, amount: 1000 };
