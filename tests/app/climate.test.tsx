@@ -105,7 +105,9 @@ describe("the climate's dialog", () => {
     await press("Fill in");
   };
 
-  it("takes a pasted year over in one step that can be undone, and says by which method it is told", async () => {
+  it("takes a pasted year over in one step that can be undone, and says by which method it is told", {
+    timeout: 20_000,
+  }, async () => {
     await press("Use this climate");
     expect(garden().climate).toBeNull();
     await paste(DOWN);
@@ -129,7 +131,7 @@ describe("the climate's dialog", () => {
     expect(garden().climate).toBeNull();
   });
 
-  it("keeps what was typed where a cell cannot be, and takes nothing", async () => {
+  it("keeps what was typed where a cell cannot be, and takes nothing", { timeout: 20_000 }, async () => {
     await paste(DOWN);
     await type("Mean high in May, °C", "warm");
     const row = screen.getByRole("row", { name: /^May/ });

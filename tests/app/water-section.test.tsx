@@ -2,8 +2,10 @@ import { cleanup, render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { WaterFields } from "../../app/ledger/card/bed/WaterFields.tsx";
+import { useLedger } from "../../app/ledger/ledger-state.ts";
 import { WaterSection } from "../../app/ledger/water/WaterSection.tsx";
 import { useWaterMonth } from "../../app/ledger/water/water-month.ts";
+import { aWeek, everyWords, waterDepth } from "../../app/ledger/water/water-words.ts";
 import { useFindings } from "../../app/live/findings.ts";
 import { useEditor } from "../../app/store/use-editor.ts";
 import {
@@ -14,7 +16,7 @@ import {
   type Garden,
   type ItemOf,
 } from "../../src/index.ts";
-import { bed, tap } from "../helpers/garden-of.ts";
+import { bed, path, tap } from "../helpers/garden-of.ts";
 import { foundNow, onTheBoard } from "./ledger-scene.ts";
 
 const [JANUARY, JULY] = [0, 6];
@@ -90,6 +92,23 @@ describe("the week's water", () => {
   });
 });
 
+describe("the words of a week's water", () => {
+  it.each([
+    [0.4, "every day"],
+    [1.9, "every day"],
+    [2, "every 2 days"],
+    [27.9, "every 27 days"],
+    [56, "once a month"],
+  ])("say of %d days: %s", (days, words) => expect(everyWords(days)).toBe(words));
+
+  it("take a week's part of the month's own days", () => {
+    expect(aWeek(31, JULY)).toBeCloseTo(7, 12);
+    expect(aWeek(31, JANUARY + 1)).toBeCloseTo(7.75, 12);
+    expect(waterDepth(25.4, "us")).toBe("1 in");
+    expect(waterDepth(25.4, "metric")).toBe("25.4 mm");
+  });
+});
+
 describe("drip lines", () => {
   const dripped: ItemOf<"bed"> = { ...beans, watering: { ...beans.watering, by: "drip" } };
 
@@ -105,6 +124,16 @@ describe("drip lines", () => {
     expect(zones.textContent).toMatch(/\d+(\.\d+)? min, (once|\d+ times)/);
     expect(screen.getByText(/^Nobody has measured the tap/)).toBeTruthy();
     expect(screen.getByText(/backflow device belongs at the tap/)).toBeTruthy();
+  });
+
+  it("are said to lie under the surface where the main crosses a way", () => {
+    const across = path("way", { name: "Gravel way", from: [0, 2500], to: [9000, 2500], width: 900 });
+    const crossed = { ...garden, items: [dripped, across, tap("tap", { at: [1000, 1000] })] };
+    const plan = dripPlan(crossed);
+    expect(plan.crossings.map(({ pathId }) => pathId)).toEqual(["way"]);
+    onTheBoard(crossed, { drip: plan });
+    render(<WaterSection />);
+    expect(screen.getByText(/^The main crosses Gravel way: it lies under the surface there/)).toBeTruthy();
   });
 
   it("are asked for in the bed's card, and set there", async () => {
@@ -169,7 +198,10 @@ describe("pipes drawn by hand", () => {
   it("are drawn on the plan when asked for", async () => {
     onTheBoard(wet, { drip: dripPlan(wet) });
     render(<WaterSection />);
+    useLedger.getState().drawTo("full");
     await userEvent.click(screen.getByRole("button", { name: "Draw the main yourself" }));
     expect(useEditor.getState().placing).toBe("main");
+    // A phone's ledger makes room for the plan.
+    expect(useLedger.getState().stop).toBe("low");
   });
 });
