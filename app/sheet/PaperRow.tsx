@@ -1,4 +1,4 @@
-import { PAPER_IDS, PAPERS, type PaperId } from "../../src/index.ts";
+import { PAPER_IDS, PAPERS, type PaperId, say } from "../../src/index.ts";
 
 interface Props {
   readonly paper: PaperId;
@@ -7,7 +7,7 @@ interface Props {
 
 /** Which paper the sheet is laid out for. */
 export const PaperRow = ({ paper, onChoose }: Props) => (
-  <fieldset className="button-row" aria-label="Paper">
+  <fieldset className="button-row" aria-label={say`Paper`}>
     {PAPER_IDS.map((id) => (
       <button
         key={id}

@@ -1,9 +1,10 @@
 import { type CSSProperties, useEffect, useMemo, useRef, useState } from "react";
-import { buildSheet, type Garden, PAPERS, type PaperId, stagesOf, takeoff } from "../../src/index.ts";
+import { buildSheet, type Garden, PAPERS, type PaperId, say, stagesOf, takeoff } from "../../src/index.ts";
 import { StageRow } from "../ledger/takeoff/StageRow.tsx";
 import { useProvenTakeoff } from "../live/cut-proof.ts";
 import { useFindings } from "../live/findings.ts";
 import { useEditor } from "../store/use-editor.ts";
+import { PageSize } from "./PageSize.tsx";
 import { PaperRow } from "./PaperRow.tsx";
 import { SheetOutline } from "./SheetOutline.tsx";
 import { SheetPage } from "./SheetPage.tsx";
@@ -27,7 +28,7 @@ export function SheetDesk({ onClose }: Props) {
 
   useEffect(() => closeButton.current?.focus(), []);
 
-  const { width, height } = PAPERS[paper];
+  const { height } = PAPERS[paper];
   return (
     <section
       className="sheet-dialog"
@@ -36,21 +37,20 @@ export function SheetDesk({ onClose }: Props) {
       aria-labelledby="sheet-title"
       onKeyDown={(event) => event.key === "Escape" && onClose()}
     >
-      <style>{`@page { size: ${width}mm ${height}mm; margin: 0 }`}</style>
+      <PageSize paper={paper} />
       <header className="sheet-bar">
-        <h1 id="sheet-title">Build sheet</h1>
+        <h1 id="sheet-title">{say`Build sheet`}</h1>
         <PaperRow paper={paper} onChoose={setPaper} />
         {stages.length > 1 ? <StageRow stages={stages} stage={stage} onChoose={setStage} /> : null}
         <p className="sheet-scale">
-          Drawn at {sheet.scaleText}. In the print dialog keep the scale at 100 %; to keep it as a file, print
-          to PDF.
+          {say`Drawn at ${sheet.scaleText}. In the print dialog keep the scale at 100 %; to keep it as a file, print to PDF.`}
         </p>
         <div className="sheet-actions">
           <button type="button" className="button main" onClick={() => window.print()}>
-            Print
+            {say`Print`}
           </button>
           <button type="button" className="button" ref={closeButton} onClick={onClose}>
-            Back to the plan
+            {say`Back to the plan`}
           </button>
         </div>
         {sheet.leftOut.length > 0 && (
@@ -62,7 +62,7 @@ export function SheetDesk({ onClose }: Props) {
       <div className="sheet-table" style={{ "--page-height": `${height}mm` } as CSSProperties}>
         <SheetPage
           sheet={sheet}
-          label={`Build sheet of ${garden.name}, drawn at ${sheet.scaleText}; its words follow.`}
+          label={say`Build sheet of ${garden.name}, drawn at ${sheet.scaleText}; its words follow.`}
         />
         <SheetOutline sheet={sheet} />
       </div>

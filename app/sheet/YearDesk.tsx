@@ -1,7 +1,8 @@
 import { type CSSProperties, useEffect, useMemo, useRef, useState } from "react";
-import { PAPERS, takeoff, yearSheet } from "../../src/index.ts";
+import { PAPERS, say, takeoff, yearSheet } from "../../src/index.ts";
 import { useProvenTakeoff } from "../live/cut-proof.ts";
 import { useEditor } from "../store/use-editor.ts";
+import { PageSize } from "./PageSize.tsx";
 import { PaperRow } from "./PaperRow.tsx";
 import { SheetOutline } from "./SheetOutline.tsx";
 import { SheetPage } from "./SheetPage.tsx";
@@ -25,7 +26,7 @@ export function YearDesk({ onClose }: Props) {
 
   useEffect(() => closeButton.current?.focus(), []);
 
-  const { width, height } = PAPERS[paper];
+  const { height } = PAPERS[paper];
   return (
     <section
       className="sheet-dialog"
@@ -34,19 +35,19 @@ export function YearDesk({ onClose }: Props) {
       aria-labelledby="year-page-title"
       onKeyDown={(event) => event.key === "Escape" && onClose()}
     >
-      <style>{`@page { size: ${width}mm ${height}mm; margin: 0 }`}</style>
+      <PageSize paper={paper} />
       <header className="sheet-bar">
-        <h1 id="year-page-title">The year’s page</h1>
+        <h1 id="year-page-title">{say`The year’s page`}</h1>
         <PaperRow paper={paper} onChoose={setPaper} />
         <p className="sheet-scale">
-          In the print dialog keep the scale at 100 %; to keep it as a file, print to PDF.
+          {say`In the print dialog keep the scale at 100 %; to keep it as a file, print to PDF.`}
         </p>
         <div className="sheet-actions">
           <button type="button" className="button main" onClick={() => window.print()}>
-            Print
+            {say`Print`}
           </button>
           <button type="button" className="button" ref={closeButton} onClick={onClose}>
-            Back to the plan
+            {say`Back to the plan`}
           </button>
         </div>
         {sheet.leftOut.length > 0 && (
@@ -56,7 +57,7 @@ export function YearDesk({ onClose }: Props) {
         )}
       </header>
       <div className="sheet-table" style={{ "--page-height": `${height}mm` } as CSSProperties}>
-        <SheetPage sheet={sheet} label={`The year round of ${garden.name}; its words follow.`} />
+        <SheetPage sheet={sheet} label={say`The year round of ${garden.name}; its words follow.`} />
         <SheetOutline sheet={sheet} />
       </div>
     </section>

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { PAPERS, type PaperId } from "../../src/index.ts";
+import { PAPERS, type PaperId, say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 
 /** The paper a page is laid out for. Papers larger than a household's are for this one print, not for the garden to keep. */
@@ -12,7 +12,7 @@ export function usePaper(): readonly [PaperId, (paper: PaperId) => void] {
     if (kept && kept !== own) {
       useEditor
         .getState()
-        .commit(`Paper ${PAPERS[kept].name}`, [{ op: "set-garden", changes: { paper: kept } }]);
+        .commit(say`Paper ${PAPERS[kept].name}`, [{ op: "set-garden", changes: { paper: kept } }]);
     }
   };
   return [larger ?? own, setPaper];

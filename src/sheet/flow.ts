@@ -1,3 +1,4 @@
+import { say } from "../words/say.ts";
 import { LEAST_PT, lineHeight, shortened, textWidth, type Weight, wrapped } from "./lettering.ts";
 import type { Mark } from "./types.ts";
 
@@ -58,7 +59,7 @@ export function flowed(blocks: readonly Block[], columns: readonly Column[], wid
     for (const row of rows) {
       if (column && !atTop && y + row.height > column.bottom) {
         nextColumn();
-        heading = `${block.heading} (continued)`;
+        heading = say`${block.heading} (continued)`;
         atTop = true;
       }
       if (!column) return null;

@@ -46,7 +46,7 @@ export function frameMarks(facts: SheetFacts, paper: Paper, scaleText: string, d
     say`${formatVolume(soil, units)} of soil`,
     formatMoney(takeoff.total, takeoff.currency),
     ...(date ? [date] : []),
-    "sheet 1 of 1",
+    say`sheet 1 of 1`,
   ].join(" · ");
   const rule = (y: number): Mark => ({
     draw: "line",
@@ -83,8 +83,8 @@ function footerLines({ garden, units }: SheetFacts, width: number, scaleText: st
     (id) => id in LIMITS && !ALWAYS_NAMED.includes(id),
   );
   const named = [...ALWAYS_NAMED, ...own].map((id) => {
-    const yours = garden.limits[id] !== undefined ? " (yours)" : "";
-    return `${midSentence(LIMITS[id].label)} ${limitWords(id, held[id], units)}${yours}`;
+    const words = `${midSentence(LIMITS[id].label)} ${limitWords(id, held[id], units)}`;
+    return garden.limits[id] === undefined ? words : say`${words} (yours)`;
   });
   const scale = scaleText ? say`Drawn at ${scaleText}.` : say`Drawn at 3/16 in = 1 ft.`;
   return wrapped(

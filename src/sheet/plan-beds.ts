@@ -1,6 +1,7 @@
 import { frameOf } from "../garden/frame.ts";
 import { boundsOf, centroid } from "../geometry/ring.ts";
 import type { Point } from "../geometry/types.ts";
+import { say } from "../words/say.ts";
 import type { MarkedBed } from "./bed-kinds.ts";
 import { bedState } from "./bed-states.ts";
 import { LEAST_PT, textWidth } from "./lettering.ts";
@@ -26,13 +27,13 @@ export function bedMarks({ bed, mark }: MarkedBed, facts: SheetFacts, pen: Pen):
         pen.ring(outside, PENS.fine, "paper"),
         ...inside.map((ring) => pen.ring(ring, PENS.fine)),
         ...markOf(bed, mark, pen),
-        ...stateWord("stands", bed, pen),
+        ...stateWord(say`stands`, bed, pen),
       ];
     case "later":
       return [
         pen.ring(outside, PENS.fine, "paper", LATER),
         ...markOf(bed, mark, pen),
-        ...stateWord("later", bed, pen),
+        ...stateWord(say`later`, bed, pen),
       ];
   }
 }

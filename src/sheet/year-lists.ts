@@ -1,10 +1,12 @@
 import type { Garden } from "../garden/garden.ts";
-import { MONTH_NAMES } from "../sun/day.ts";
+import { monthName } from "../sun/day.ts";
 import { formatMoney } from "../units/format-figure.ts";
 import type { Task } from "../upkeep/types.ts";
 import { bedsWords, dayWords } from "../upkeep/words.ts";
 import type { YearsAhead } from "../upkeep/years-ahead.ts";
 import { MONTHS, monthOfDay } from "../water/calendar.ts";
+import { say, sayCount } from "../words/say.ts";
+import { language } from "../words/speaker.ts";
 import { type Block, paragraph, type Row, tableRow } from "./flow.ts";
 import { LEAST_PT, textWidth } from "./lettering.ts";
 
@@ -23,11 +25,19 @@ export function yearBlocks({ garden, tasks, ahead }: YearFacts, detail: YearDeta
   const months = MONTHS.map((month): Block => {
     const own = tasks.filter(({ from }) => monthOfDay(from) === month);
     return {
-      heading: MONTH_NAMES[month]!,
+      heading: monthName(month + 1),
       rows: own.map((task) => taskRow(task, garden, detail, width)),
       spare: {
         from: 0,
-        more: (left) => `${left} of the tasks of ${MONTH_NAMES[month]} are not on this page.`,
+        more: (left) =>
+          sayCount(
+            left,
+            {
+              one: "{{count}} of the tasks of {{month}} is not on this page.",
+              other: "{{count}} of the tasks of {{month}} are not on this page.",
+            },
+            { month: monthName(month + 1) },
+          ),
       },
     };
   });
@@ -35,7 +45,7 @@ export function yearBlocks({ garden, tasks, ahead }: YearFacts, detail: YearDeta
 }
 
 /** Room for the widest of "28 Mar–28 Nov", mm. */
-const DAYS_ROOM = textWidth("28 Mar–28 Nov", LEAST_PT) + 1.6;
+const daysRoom = (): number => textWidth(`${dayWords(87)}–${dayWords(332)}`, LEAST_PT) + 1.6;
 
 function taskRow(task: Task, garden: Garden, detail: YearDetail, width: number): Row {
   const beds = garden.items.filter((item) => item.kind === "bed");
@@ -43,15 +53,12 @@ function taskRow(task: Task, garden: Garden, detail: YearDetail, width: number):
   const quantities =
     detail === "whole" ? task.quantities : detail === "short" ? task.quantities.slice(0, 1) : [];
   const where = detail === "titles" ? "" : bedsWords(own, beds.length);
-  const words = [
-    `${task.title}${yearWords(task, garden)}`,
-    ...(where === "" ? [] : [where]),
-    ...quantities,
-  ].join("; ");
+  const words = [titleWords(task, garden), ...(where === "" ? [] : [where]), ...quantities].join("; ");
+  const room = daysRoom();
   return tableRow(
     [
-      { words: task.dayBy === "months" ? "all month" : spanWords(task), x: 0 },
-      { words, x: DAYS_ROOM, width: width - DAYS_ROOM },
+      { words: task.dayBy === "months" ? say`all month` : spanWords(task), x: 0 },
+      { words, x: room, width: width - room },
     ],
     width,
   );
@@ -65,12 +72,12 @@ function spanWords({ from, days }: Task): string {
   return last.endsWith(` ${month}`) && days < 32 ? `${date}–${last}` : `${first}–${last}`;
 }
 
-/** In which years, where it is not all of them. */
-function yearWords({ since, years }: Task, { upkeep }: Garden): string {
+/** A task's title, and in which years it comes where it is not all of them. */
+function titleWords({ title, since, years }: Task, { upkeep }: Garden): string {
   const named = (after: number) =>
-    upkeep.firstYear === null ? `year ${after + 1}` : `${upkeep.firstYear + after}`;
-  if (years !== null) return ` (${years.map(named).join(", ")})`;
-  return since > 1 ? ` (from ${named(since)})` : "";
+    upkeep.firstYear === null ? say`year ${after + 1}` : `${upkeep.firstYear + after}`;
+  if (years !== null) return `${title} (${years.map(named).join(", ")})`;
+  return since > 1 ? say`${title} (from ${named(since)})` : title;
 }
 
 function careBlock(tasks: readonly Task[], width: number): Block {
@@ -78,9 +85,9 @@ function careBlock(tasks: readonly Task[], width: number): Block {
     ...new Set(tasks.filter(({ kind }) => CAREFUL.includes(kind)).flatMap((task) => task.cautions)),
   ];
   return {
-    heading: "Take care",
+    heading: say`Take care`,
     rows: cautions.map((caution) => paragraph(caution, width, { indent: 2 })),
-    spare: { from: 0, more: () => "The cautions stand in the ledger, under Year round." },
+    spare: { from: 0, more: () => say`The cautions stand in the ledger, under Year round.` },
   };
 }
 
@@ -100,20 +107,25 @@ function moneyBlock(garden: Garden, { years, sums, horizon }: YearsAhead, width:
       width,
     );
   return {
-    heading: `What ${horizon === 1 ? "the year" : `${horizon} years`} cost`,
+    heading: sayCount(horizon, { one: "What the year cost", other: "What {{count}} years cost" }),
     rows: [
       ...years.map(({ year, total, renewed }) =>
         row(
-          `${first === null ? `Year ${year + 1}` : first + year}${renewed.length > 0 ? `: ${[...new Set(renewed)].map(midSentence).join(", ")}` : ""}`,
+          [
+            first === null ? say`Year ${year + 1}` : `${first + year}`,
+            ...(renewed.length > 0 ? [[...new Set(renewed)].map(midSentence).join(", ")] : []),
+          ].join(": "),
           total,
         ),
       ),
-      row("All years, at today’s prices", sums.total, "bold"),
+      row(say`All years, at today’s prices`, sums.total, "bold"),
     ],
-    spare: { from: 0, more: () => "What the years cost stands in the ledger, under Year round." },
+    spare: { from: 0, more: () => say`What the years cost stands in the ledger, under Year round.` },
   };
 }
 
 const MONEY_ROOM = 16;
 
-const midSentence = (words: string): string => words.charAt(0).toLowerCase() + words.slice(1);
+/** English makes the first letter small; German leaves its nouns alone. */
+const midSentence = (words: string): string =>
+  language() === "de" ? words : words.charAt(0).toLowerCase() + words.slice(1);

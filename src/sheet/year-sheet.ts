@@ -1,5 +1,5 @@
 import { once } from "../access/once.ts";
-import type { Garden } from "../garden/garden.ts";
+import type { Garden, Site } from "../garden/garden.ts";
 import { plainText } from "../garden/plain-text.ts";
 import { frostsOf } from "../planting/frosts.ts";
 import type { Takeoff } from "../takeoff/types.ts";
@@ -7,6 +7,7 @@ import { type Lane, lanesOf } from "../upkeep/lanes.ts";
 import { dayWords } from "../upkeep/words.ts";
 import { yearRound } from "../upkeep/year-round.ts";
 import { yearsAhead } from "../upkeep/years-ahead.ts";
+import { say } from "../words/say.ts";
 import { type Block, type Column, flowed, paragraph, text } from "./flow.ts";
 import { LEAST_PT, lineHeight, shortened, wrapped } from "./lettering.ts";
 import { LARGER, PAPERS, type Paper, type PaperId } from "./papers.ts";
@@ -100,7 +101,7 @@ class YearPage {
       });
       const notice = [...gone, this.largerWords()];
       const said: Block = {
-        heading: "Not on this page",
+        heading: say`Not on this page`,
         rows: notice.map((words) => paragraph(words, width)),
       };
       const marks = this.tried([said, ...kept], columns);
@@ -116,8 +117,8 @@ class YearPage {
   private largerWords(): string {
     const larger = this.larger();
     return larger
-      ? `${PAPERS[larger].name} paper holds all of it.`
-      : "No single page holds all of it: the rest stands in the ledger, under Year round.";
+      ? say`${PAPERS[larger].name} paper holds all of it.`
+      : say`No single page holds all of it: the rest stands in the ledger, under Year round.`;
   }
 
   /** The next larger paper, if that holds every task. */
@@ -176,8 +177,8 @@ class YearPage {
     const { margin, width } = this.paper;
     const right = width - margin;
     const name = plainText(this.facts.garden.name);
-    const title = name === "" ? "Year round" : `${name}: year round`;
-    const said = [...(this.date ? [this.date] : []), "sheet 1 of 1"].join(" · ");
+    const title = name === "" ? say`Year round` : say`${name}: year round`;
+    const said = [...(this.date ? [this.date] : []), say`sheet 1 of 1`].join(" · ");
     return [
       text(shortened(title, (right - margin) * 0.7, TITLE_PT, "bold"), margin, margin + 6, {
         pt: TITLE_PT,
@@ -193,10 +194,10 @@ class YearPage {
     const { last, first, by } = frostsOf(site);
     const days =
       by === "frosts"
-        ? `Days by a last frost of ${dayWords(last)} and a first of ${dayWords(first)}.`
-        : `Days by frosts usual for a ${site.winter} winter, ${dayWords(last)} and ${dayWords(first)}: type your own under Site.`;
+        ? say`Days by a last frost of ${dayWords(last)} and a first of ${dayWords(first)}.`
+        : usualFrosts(site.winter, dayWords(last), dayWords(first));
     return wrapped(
-      `${days} Why, and where each figure comes from, stands in the ledger, under Year round. Guidance for planning: weather decides.`,
+      say`${days} Why, and where each figure comes from, stands in the ledger, under Year round. Guidance for planning: weather decides.`,
       this.paper.width - 2 * this.paper.margin,
       LEAST_PT,
     );
@@ -216,6 +217,11 @@ class YearPage {
     ];
   }
 }
+
+const usualFrosts = (winter: Site["winter"], last: string, first: string): string =>
+  winter === "freezing"
+    ? say`Days by frosts usual for a freezing winter, ${last} and ${first}: type your own under Site.`
+    : say`Days by frosts usual for a mild winter, ${last} and ${first}: type your own under Site.`;
 
 /** Where the blocks that made room are to be found. */
 const moved = (blocks: readonly Block[]): string[] =>

@@ -1,5 +1,5 @@
 import { YEAR_DAYS } from "../planting/year-day.ts";
-import { MONTH_NAMES } from "../sun/day.ts";
+import { monthName } from "../sun/day.ts";
 import type { Lane } from "../upkeep/lanes.ts";
 import type { TaskKind } from "../upkeep/types.ts";
 import { dayOfYear, daysIn, MONTHS } from "../water/calendar.ts";
@@ -40,7 +40,7 @@ export function stripMarks(lanes: readonly Lane[], x: number, y: number, width: 
   const months = MONTHS.flatMap((month): Mark[] => {
     const from = dayAt(dayOfYear(month, 1));
     const room = daysIn(month) * perDay;
-    const name = MONTH_NAMES[month]!;
+    const name = monthName(month + 1);
     const shown = textWidth(name, LEAST_PT) < room - 1 ? name : name.slice(0, 3);
     return [
       text(shown, from + room / 2, y + lineHeight(LEAST_PT) * 0.8, { anchor: "middle" }),

@@ -21,6 +21,8 @@ import planting from "./de/planting.json" with { type: "json" };
 import rules from "./de/rules.json" with { type: "json" };
 import sharing from "./de/sharing.json" with { type: "json" };
 import sheet from "./de/sheet.json" with { type: "json" };
+import sheetDesk from "./de/sheet-desk.json" with { type: "json" };
+import sheetYear from "./de/sheet-year.json" with { type: "json" };
 import store from "./de/store.json" with { type: "json" };
 import sun from "./de/sun.json" with { type: "json" };
 import takeoff from "./de/takeoff.json" with { type: "json" };
@@ -55,6 +57,8 @@ const german: Catalogue = {
   ...rules,
   ...sharing,
   ...sheet,
+  ...sheetDesk,
+  ...sheetYear,
   ...store,
   ...sun,
   ...takeoff,
