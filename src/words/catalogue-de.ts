@@ -1,5 +1,6 @@
 import type { Catalogue } from "./catalogue.ts";
 import barrow from "./de/barrow.json" with { type: "json" };
+import card from "./de/card.json" with { type: "json" };
 import climate from "./de/climate.json" with { type: "json" };
 import crops from "./de/crops.json" with { type: "json" };
 import garden from "./de/garden.json" with { type: "json" };
@@ -15,7 +16,9 @@ import ledgerWater from "./de/ledger-water.json" with { type: "json" };
 import measuring from "./de/measuring.json" with { type: "json" };
 import moment from "./de/moment.json" with { type: "json" };
 import offline from "./de/offline.json" with { type: "json" };
+import page from "./de/page.json" with { type: "json" };
 import parcels from "./de/parcels.json" with { type: "json" };
+import places from "./de/places.json" with { type: "json" };
 import plan from "./de/plan.json" with { type: "json" };
 import planting from "./de/planting.json" with { type: "json" };
 import rules from "./de/rules.json" with { type: "json" };
@@ -30,12 +33,14 @@ import takeoffDrip from "./de/takeoff-drip.json" with { type: "json" };
 import takeoffLasting from "./de/takeoff-lasting.json" with { type: "json" };
 import underlay from "./de/underlay.json" with { type: "json" };
 import units from "./de/units.json" with { type: "json" };
+import upkeep from "./de/upkeep.json" with { type: "json" };
 import water from "./de/water.json" with { type: "json" };
 import words from "./de/words.json" with { type: "json" };
 
 /** German: one file an area of the program, each text in one of them. */
 const german: Catalogue = {
   ...barrow,
+  ...card,
   ...climate,
   ...crops,
   ...garden,
@@ -51,7 +56,9 @@ const german: Catalogue = {
   ...measuring,
   ...moment,
   ...offline,
+  ...page,
   ...parcels,
+  ...places,
   ...plan,
   ...planting,
   ...rules,
@@ -66,6 +73,7 @@ const german: Catalogue = {
   ...takeoffLasting,
   ...underlay,
   ...units,
+  ...upkeep,
   ...water,
   ...words,
 };

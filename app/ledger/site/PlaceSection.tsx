@@ -1,4 +1,4 @@
-import { type Site, SUN_PLACES, SUN_PLACES_SOURCE, say } from "../../../src/index.ts";
+import { language, type Site, SUN_PLACES, SUN_PLACES_SOURCE, say, told } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
@@ -76,14 +76,12 @@ const PlaceFields = ({ site, set }: { readonly site: Site; readonly set: SetSite
   </>
 );
 
-const TOWNS = SUN_PLACES.toSorted((a, b) => a.name.localeCompare(b.name));
-
 const towns = () => [
   { value: "", label: say`None of the list` },
-  ...TOWNS.map(({ name, country, latitude }) => ({
+  ...SUN_PLACES.map(({ name, country, latitude }) => ({
     value: name,
-    label: `${name}, ${country}, ${writeAngle(latitude, LATITUDE)}`,
-  })),
+    label: `${told(name)}, ${told(country)}, ${writeAngle(latitude, LATITUDE)}`,
+  })).sort((a, b) => a.label.localeCompare(b.label, language())),
 ];
 
 /** A town nearby brings its latitude, longitude and clock; a name of one's own for the place is kept. */
@@ -95,8 +93,9 @@ function TownField({ site, set }: { readonly site: Site; readonly set: SetSite }
     const town = SUN_PLACES.find((place) => place.name === name);
     if (!town) return;
     const { latitude, longitude, timeZone } = town;
-    const ownName = site.place !== "" && !SUN_PLACES.some((place) => place.name === site.place);
-    set(say`the place`, { latitude, longitude, timeZone, ...(ownName ? {} : { place: name }) });
+    const ownName =
+      site.place !== "" && !SUN_PLACES.some((place) => [place.name, told(place.name)].includes(site.place));
+    set(say`the place`, { latitude, longitude, timeZone, ...(ownName ? {} : { place: told(name) }) });
   };
   return (
     <div className="wide">
@@ -104,7 +103,7 @@ function TownField({ site, set }: { readonly site: Site; readonly set: SetSite }
         label={say`A town nearby`}
         value={here?.name ?? ""}
         choices={towns()}
-        note={say`To begin with; ${SUN_PLACES_SOURCE.text}. Nothing is looked up on the network.`}
+        note={say`To begin with; ${told(SUN_PLACES_SOURCE.text)}. Nothing is looked up on the network.`}
         onCommit={choose}
       />
     </div>
