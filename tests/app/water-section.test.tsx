@@ -195,6 +195,25 @@ describe("pipes drawn by hand", () => {
     expect(now().water.drawnMain?.[0]).toHaveLength(points);
   });
 
+  it("are typed from the tap on by whoever cannot draw", async () => {
+    onTheBoard(wet, { drip: dripPlan(wet) });
+    render(<WaterSection />);
+    await userEvent.click(screen.getByRole("button", { name: "Type a run" }));
+    expect(now().water.drawnMain).toEqual([
+      [
+        [1000, 1000],
+        [2000, 1000],
+      ],
+    ]);
+    const down = screen.getByLabelText("Main 1, point 2, down");
+    await userEvent.clear(down);
+    await userEvent.type(down, "3 m{Enter}");
+    expect(now().water.drawnMain?.[0]?.[1]).toEqual([2000, 3000]);
+    await userEvent.click(screen.getByRole("button", { name: "Take this run out" }));
+    // With none left, the planner lays it again.
+    expect(now().water.drawnMain).toBeNull();
+  });
+
   it("are drawn on the plan when asked for", async () => {
     onTheBoard(wet, { drip: dripPlan(wet) });
     render(<WaterSection />);

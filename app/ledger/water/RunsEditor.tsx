@@ -10,6 +10,8 @@ interface Props {
   readonly drawLabel: string;
   /** How its points are measured. */
   readonly frameWords: string;
+  /** Where a run begins that is typed. */
+  readonly start: Point;
   /** Those drawn by hand; null while the planner lays them. */
   readonly runs: readonly Run[] | null;
   /** Those the planner would lay, to begin with. */
@@ -20,12 +22,19 @@ interface Props {
 }
 
 /** Pipes drawn by hand: drawn on the plan, or typed point by point; and the way back to the planner's. */
-export function RunsEditor({ what, drawLabel, frameWords, runs, proposed, onCommit, onDraw }: Props) {
+export function RunsEditor({ what, drawLabel, frameWords, start, runs, proposed, onCommit, onDraw }: Props) {
   return (
     <div className="pipe-runs wide">
       <p>
         <button type="button" className="button small" onClick={onDraw}>
           {runs === null ? drawLabel : say`Draw another run`}
+        </button>{" "}
+        <button
+          type="button"
+          className="button small"
+          onClick={() => onCommit(say`Type a pipe`, [...(runs ?? []), straightFrom(start)])}
+        >
+          {say`Type a run`}
         </button>{" "}
         {runs === null && proposed.length > 0 ? (
           <button
@@ -52,14 +61,26 @@ export function RunsEditor({ what, drawLabel, frameWords, runs, proposed, onComm
           title={`${what} ${number}`}
           frameWords={frameWords}
           run={run}
-          onChange={(next) =>
-            onCommit(say`Change a pipe`, next ? (runs ?? []).with(i, next) : (runs ?? []).toSpliced(i, 1))
-          }
+          onChange={(next) => onCommit(say`Change a pipe`, changed(runs ?? [], i, next))}
         />
       ))}
     </div>
   );
 }
+
+/** The runs with one of them changed or taken out; null once none is left, for then the planner lays them again. */
+function changed(runs: readonly Run[], i: number, next: Run | null): readonly Run[] | null {
+  if (next) return runs.with(i, next);
+  return runs.length > 1 ? runs.toSpliced(i, 1) : null;
+}
+
+/** A piece to be changed point by point, for whoever cannot draw on the plan. */
+const straightFrom = ([x, y]: Point): Run => [
+  [x, y],
+  [x + METRE, y],
+];
+
+const METRE = 1000;
 
 /** Runs and points have no names: their number in the list is who they are. */
 const numbered = <T,>(list: readonly T[]) => list.map((one, i) => ({ one, i, number: i + 1 }));

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import { bedWaterYears, MONTH_NAMES, say, told } from "../../../src/index.ts";
+import { bedWaterYears, type DripPlan, type Garden, MONTH_NAMES, say, told } from "../../../src/index.ts";
 import { openDialog } from "../../dialogs/open-dialog.ts";
 import { useFindings } from "../../live/findings.ts";
 import { useDripShown } from "../../plan/drip/drip-shown.ts";
@@ -74,6 +74,7 @@ export function WaterSection() {
               what={say`Main`}
               drawLabel={say`Draw the main yourself`}
               frameWords={say`Across and down, as the rulers read.`}
+              start={tapOf(garden, plan)?.at ?? garden.yard[0]!}
               runs={garden.water.drawnMain}
               proposed={plan.main.runs}
               onCommit={(step, drawnMain) =>
@@ -92,6 +93,8 @@ export function WaterSection() {
     </section>
   );
 }
+
+const tapOf = ({ items }: Garden, { tap }: DripPlan) => items.find(({ id }) => id === tap);
 
 function methodWords(method: string, station: string): string {
   if (method === "rule-of-thumb") {

@@ -9,6 +9,7 @@ import {
   putDownNear,
   showPlaced,
 } from "../../../app/plan/hands/placing.ts";
+import { planKey } from "../../../app/plan/hands/plan-keys.ts";
 import { type LineItem, planPoints } from "../../../app/plan/hands/plan-points.ts";
 import { createEditor } from "../../../app/store/editor.ts";
 import { boundsOf, outlineOf, type Point, placed, signedArea } from "../../../src/index.ts";
@@ -145,6 +146,25 @@ describe("drawing pipes", () => {
     const back = line!.map((point) => placed(point, turned.at, turned.turn));
     expect(back.flat()).toEqual(onPlan.flat().map((mm) => expect.closeTo(mm, 6)));
     expect(state().past.map(({ label }) => label)).toEqual(["Draw a drip line"]);
+  });
+
+  it("goes by keys too: Backspace takes a point back, Enter ends, Escape drops it", () => {
+    const press = (key: string) =>
+      planKey(desk, { key, code: key, shiftKey: false, ctrlKey: false, metaKey: false, altKey: false });
+    draw("main", [0, 0], [2000, 0], [2500, 900]);
+    expect(press("Backspace")).toBe(true);
+    expect(press("Enter")).toBe(true);
+    expect(state().garden.water.drawnMain).toEqual([
+      [
+        [0, 0],
+        [2000, 0],
+      ],
+    ]);
+    draw("main", [0, 0], [0, 3000]);
+    press("Escape");
+    expect(state().placing).toBeNull();
+    expect(state().draft).toBeNull();
+    expect(state().garden.water.drawnMain).toHaveLength(1);
   });
 
   it("asks for a bed where none is chosen, and for two points", () => {

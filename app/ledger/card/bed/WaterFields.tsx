@@ -139,6 +139,7 @@ function DripFacts({ bed, units }: Props) {
         what={say`Line`}
         drawLabel={say`Draw its lines yourself`}
         frameWords={say`Across and along, from the bed's middle.`}
+        start={[0, 0]}
         runs={watering.drip.drawn}
         proposed={drip.lines.map((line) => line.map((point) => unplaced(point, bed.at, bed.turn)))}
         onCommit={(step, drawn) =>
