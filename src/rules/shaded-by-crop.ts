@@ -38,14 +38,15 @@ export const shadedByCrop = defineRule({
       const tallWord = plantingWord(tall.patch.standing.planting);
       const lowWord = plantingWord(low.patch.standing.planting);
       const own = tall.bed.id === low.bed.id;
-      const whose = own ? tallWord : say`${tallWord} of ${nameOf(tall.bed)}`;
       return {
         itemIds: own ? [low.bed.id] : [low.bed.id, tall.bed.id],
         at: [centroid(outlineOf(low.bed))],
         measured: share,
         limit: MOST_SHADED,
         unit: "ratio" as const,
-        title: say`${nameOf(low.bed)}: ${lowWord} in the shade of the ${whose}`,
+        title: own
+          ? say`${nameOf(low.bed)}: ${lowWord} in the shade of the ${tallWord}`
+          : say`${nameOf(low.bed)}: ${lowWord} in the shade of the ${tallWord} of ${nameOf(tall.bed)}`,
         detail: say`At noon of the equinoxes ${formatShare(share)} of its ground is shaded; ${lowWord} wants full sun.`,
         get waysOut() {
           const out = [low.patch.standing.planting];

@@ -58,7 +58,7 @@ export const sunHungryCrops = defineRule({
               ...withoutTrellis(garden, got, (after) => after.hours >= limit - SAME_HOURS),
               ...moveIntoSun({ garden, access }, bed, {
                 hours: sunWanted(bed, limits),
-                about: say`sun wanted`,
+                about: "sun-wanted",
               }),
             ];
           },

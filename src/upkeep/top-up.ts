@@ -3,7 +3,7 @@ import { litresOver } from "../takeoff/fill-volumes.ts";
 import { TOP_UPS, topUpDepth } from "../takeoff/top-ups.ts";
 import { formatArea, formatVolume } from "../units/format-figure.ts";
 import { formatShort } from "../units/format-length.ts";
-import { say } from "../words/say.ts";
+import { say, told } from "../words/say.ts";
 import { boughtWords, volumeWords } from "./bought.ts";
 import type { Task } from "./types.ts";
 import { counted, depthRange } from "./words.ts";
@@ -35,7 +35,7 @@ export function topUpTasks(context: YearContext): Task[] {
       ...(beds.length > 1 ? [byBed(beds, depth, context)] : []),
     ],
     tools: [say`barrow`, say`shovel`, say`rake`],
-    why,
+    why: told(why),
     cautions: [
       say`Try each new batch of compost or manure on a pot of peas or beans first: it may carry weedkiller.`,
       say`A soil test that shows 25 ppm of phosphorus or more says: no compost this year.`,

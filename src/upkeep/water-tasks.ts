@@ -8,7 +8,7 @@ import { total } from "../takeoff/purchase.ts";
 import { formatWater } from "../units/water-measures.ts";
 import { dayOfYear, daysIn, MONTHS } from "../water/calendar.ts";
 import { WEEKLY_RULE } from "../water/weekly-rule.ts";
-import { say } from "../words/say.ts";
+import { say, sayCount } from "../words/say.ts";
 import type { Task } from "./types.ts";
 import { capitalised, counted, listed } from "./words.ts";
 import { idsOf, type YearContext } from "./year-context.ts";
@@ -147,10 +147,12 @@ function runsWords(zones: readonly DripZone[], month: number): string {
 
 /** "3 runs a week of 40 min", of one zone among several. */
 function runWords(aWeek: number, minutes: number, zone: number | null): string {
-  const runs = counted(aWeek, "run");
-  return zone === null
-    ? say`${runs} a week of ${minutes} min`
-    : say`zone ${zone} ${runs} a week of ${minutes} min`;
+  const runs = sayCount(
+    aWeek,
+    { one: "{{count}} run a week of {{minutes}} min", other: "{{count}} runs a week of {{minutes}} min" },
+    { minutes },
+  );
+  return zone === null ? runs : say`zone ${zone} ${runs}`;
 }
 
 function dripCare(context: YearContext): Task[] {

@@ -6,34 +6,26 @@ import { formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
 import { LITRES_PER_GALLON } from "../units/water-measures.ts";
 import { listed } from "../words/phrases.ts";
-import { countedWord, say, sayCount, told, word } from "../words/say.ts";
+import { countedWord, say, sayCount } from "../words/say.ts";
 import { language } from "../words/speaker.ts";
 
 export { capital as capitalised, listed } from "../words/phrases.ts";
 
 /** How days, beds and small amounts are told in the tasks of a year. */
 
-const MONTHS = [
-  word("Jan"),
-  word("Feb"),
-  word("Mar"),
-  word("Apr"),
-  word("May"),
-  word("Jun"),
-  word("Jul"),
-  word("Aug"),
-  word("Sep"),
-  word("Oct"),
-  word("Nov"),
-  word("Dec"),
-] as const;
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"] as const;
 
-/** "26 Apr" for a day of a year of 365; days past its end are taken round. */
+/** "26 Apr", "26. April" for a day of a year of 365; days past its end are taken round. */
 export function dayWords(day: number): string {
   const [month = 1, date = 1] = monthDayOf(day).split("-").map(Number);
-  const name = told(MONTHS[month - 1]!);
-  return language() === "de" ? `${date}. ${name}` : `${date} ${name}`;
+  return language() === "de" ? inGerman(month, date) : `${date} ${MONTHS[month - 1]}`;
 }
+
+/** The month in full: a short one's point would meet the sentence's. */
+const inGerman = (month: number, date: number): string =>
+  new Intl.DateTimeFormat("de", { day: "numeric", month: "long", timeZone: "UTC" }).format(
+    Date.UTC(2001, month - 1, date),
+  );
 
 const MOST_NAMED = 3;
 
@@ -51,7 +43,6 @@ const THINGS = {
   plant: countedWord({ one: "{{count}} plant", other: "{{count}} plants" }),
   pot: countedWord({ one: "{{count}} pot", other: "{{count}} pots" }),
   row: countedWord({ one: "{{count}} row", other: "{{count}} rows" }),
-  run: countedWord({ one: "{{count}} run", other: "{{count}} runs" }),
   seed: countedWord({ one: "{{count}} pea or bean seed", other: "{{count}} pea or bean seeds" }),
 };
 
