@@ -2,6 +2,7 @@ import react from "@vitejs/plugin-react";
 import { defineConfig, type Plugin } from "vite";
 import { lettering } from "./scripts/lettering-plugin.ts";
 import { offline } from "./scripts/offline-plugin.ts";
+import { shellFirst } from "./scripts/shell-first-plugin.ts";
 
 /**
  * The built page may ask nothing of any other origin, and says so itself. (The page in development runs scripts in
@@ -34,7 +35,7 @@ const contentPolicy: Plugin = {
 
 export default defineConfig({
   base: "./",
-  plugins: [react(), contentPolicy, lettering, offline()],
+  plugins: [react(), contentPolicy, lettering, shellFirst, offline()],
   worker: { format: "es" },
   build: { target: "es2022", chunkSizeWarningLimit: 700 },
 });

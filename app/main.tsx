@@ -11,6 +11,7 @@ import "./style/base.css";
 import "./style/controls.css";
 import "./style/frame.css";
 import "./style/topbar.css";
+import "./style/coming.css";
 import "./style/ledger.css";
 import "./style/card.css";
 import "./style/takeoff.css";
