@@ -4,7 +4,7 @@ import { boardSize } from "../garden/timber-sizes.ts";
 import { timberById } from "../takeoff/timbers.ts";
 import { formatShort } from "../units/format-length.ts";
 import type { Units } from "../units/length.ts";
-import { say, sayCount } from "../words/say.ts";
+import { say, sayCount, told, word } from "../words/say.ts";
 import { coursesOf, coursesStanding, standsWhole } from "./bed-states.ts";
 
 /** "96 × 48 in": two sizes in one unit say it once. */
@@ -98,7 +98,15 @@ export function fillWords({ fill }: Bed, units: Units): string {
   if (fill.way === "native") return say`the yard’s own soil`;
   const parts = (["compost", "topsoil", "soilless"] as const)
     .filter((part) => fill.recipe[part] > 0)
-    .map((part) => `${fill.recipe[part]} ${part}`);
-  const mix = parts.length === 1 ? (parts[0] ?? "").replace(/^\S+ /, "") : parts.join(" : ");
+    .map((part) => ({ share: fill.recipe[part], name: told(MIX_WORDS[part]) }));
+  const [only] = parts;
+  const mix =
+    parts.length === 1 && only ? only.name : parts.map(({ share, name }) => `${share} ${name}`).join(" : ");
   return fill.way === "layered" ? say`${formatShort(fill.mixDepth, units)} of ${mix} over wood` : mix;
 }
+
+const MIX_WORDS = {
+  compost: word("compost"),
+  topsoil: word("topsoil"),
+  soilless: word("soilless"),
+} as const;

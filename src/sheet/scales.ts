@@ -1,4 +1,5 @@
 import type { Units } from "../units/length.ts";
+import { say } from "../words/say.ts";
 
 /** A scale as drawings are made to. */
 export interface Scale {
@@ -8,22 +9,22 @@ export interface Scale {
 }
 
 /** Architect's scales, fractions of an inch to the foot; common drawing practice. */
-const US: readonly Scale[] = [
-  { ratio: 12, text: "1 in = 1 ft" },
-  { ratio: 16, text: "¾ in = 1 ft" },
-  { ratio: 24, text: "½ in = 1 ft" },
-  { ratio: 32, text: "⅜ in = 1 ft" },
-  { ratio: 48, text: "¼ in = 1 ft" },
-  { ratio: 64, text: "3/16 in = 1 ft" },
-  { ratio: 96, text: "⅛ in = 1 ft" },
-  { ratio: 128, text: "3/32 in = 1 ft" },
-  { ratio: 192, text: "1/16 in = 1 ft" },
-  { ratio: 384, text: "1/32 in = 1 ft" },
-  { ratio: 768, text: "1/64 in = 1 ft" },
-  { ratio: 1200, text: "1 in = 100 ft" },
-  { ratio: 2400, text: "1 in = 200 ft" },
-  { ratio: 6000, text: "1 in = 500 ft" },
-  { ratio: 12000, text: "1 in = 1000 ft" },
+const US: readonly { readonly ratio: number; readonly inches: string; readonly feet: number }[] = [
+  { ratio: 12, inches: "1", feet: 1 },
+  { ratio: 16, inches: "¾", feet: 1 },
+  { ratio: 24, inches: "½", feet: 1 },
+  { ratio: 32, inches: "⅜", feet: 1 },
+  { ratio: 48, inches: "¼", feet: 1 },
+  { ratio: 64, inches: "3/16", feet: 1 },
+  { ratio: 96, inches: "⅛", feet: 1 },
+  { ratio: 128, inches: "3/32", feet: 1 },
+  { ratio: 192, inches: "1/16", feet: 1 },
+  { ratio: 384, inches: "1/32", feet: 1 },
+  { ratio: 768, inches: "1/64", feet: 1 },
+  { ratio: 1200, inches: "1", feet: 100 },
+  { ratio: 2400, inches: "1", feet: 200 },
+  { ratio: 6000, inches: "1", feet: 500 },
+  { ratio: 12000, inches: "1", feet: 1000 },
 ];
 
 /** ISO 5455 reduction scales and the half steps between them that land plans use. */
@@ -32,4 +33,7 @@ const METRIC: readonly Scale[] = [
 ].map((ratio) => ({ ratio, text: `1 : ${ratio}` }));
 
 /** Standard scales, the largest drawing first. */
-export const scalesFor = (units: Units): readonly Scale[] => (units === "us" ? US : METRIC);
+export const scalesFor = (units: Units): readonly Scale[] =>
+  units === "us"
+    ? US.map(({ ratio, inches, feet }) => ({ ratio, text: say`${inches} in = ${feet} ft` }))
+    : METRIC;

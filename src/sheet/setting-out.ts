@@ -3,6 +3,7 @@ import type { Bed } from "../garden/kinds/bed.ts";
 import { outlineOf } from "../garden/outline.ts";
 import type { Point, Ring } from "../geometry/types.ts";
 import { distance } from "../geometry/vector.ts";
+import { say } from "../words/say.ts";
 
 /** Two fixed points on the ground that everything is taped from. */
 export interface Pegs {
@@ -54,7 +55,7 @@ export function tapedPoints(bed: Bed, pegs: Pegs): readonly TapedPoint[] {
   switch (bed.shape.type) {
     case "oval":
     case "keyhole":
-      return [taped("middle", bed.at)];
+      return [taped(say`middle`, bed.at)];
     case "rectangle":
     case "l":
     case "u":

@@ -50,13 +50,16 @@ function summary(boardPlan: BoardPlan, units: Units): string {
     offcuts.length > 0
       ? say` Keep ${offcuts.map(({ length, count }) => `${count} × ${formatShort(length, units)}`).join(", ")}.`
       : "";
-  return `${boards}, ${(wasteShare * 100).toFixed(1)} % waste, ${boundWords(boardPlan)}.${kept}`;
+  return say`${boards}, ${fixed(wasteShare * 100, 1)} % waste, ${boundWords(boardPlan)}.${kept}`;
 }
 
 function boundWords({ plan, aim, excess }: BoardPlan): string {
-  const least = aim === "least-cost" ? "cost" : "waste";
-  if (plan.proven) return say`least ${least} possible`;
-  return say`at most ${fixed(Math.max(0.1, excess * 100), 1)} % above the least ${least}`;
+  const ofCost = aim === "least-cost";
+  if (plan.proven) return ofCost ? say`least cost possible` : say`least waste possible`;
+  const above = fixed(Math.max(0.1, excess * 100), 1);
+  return ofCost
+    ? say`at most ${above} % above the least cost`
+    : say`at most ${above} % above the least waste`;
 }
 
 interface Alike {
@@ -76,7 +79,7 @@ function alike(boards: readonly CutBoard[]): Alike[] {
 }
 
 /** A figure without its unit, as it stands inside a piece. */
-const bare = (mm: number, units: Units): string => formatShort(mm, units).replace(/ (in|cm|mm)$/, "");
+const bare = (mm: number, units: Units): string => formatShort(mm, units).replace(/ \S+$/, "");
 
 /** "45 + 10 × 11": pieces in words, those alike that follow one another counted. */
 function inWords(labels: readonly string[]): string {

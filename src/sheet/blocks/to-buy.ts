@@ -27,7 +27,7 @@ export function toBuyBlock({ takeoff, garden }: SheetFacts, width: number): Bloc
       ),
       tableRow(
         [
-          { words: "Total", x: 0, weight: "bold" },
+          { words: say`Total`, x: 0, weight: "bold" },
           { words: money(takeoff.total), x: width, anchor: "end", weight: "bold" },
         ],
         width,
