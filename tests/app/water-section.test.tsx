@@ -85,6 +85,15 @@ describe("the week's water", () => {
     expect(screen.getByRole("button", { name: "Give the climate" })).toBeTruthy();
   });
 
+  it("says so where there can be no such climate, and goes by the rule of thumb", () => {
+    // Nowhere does the sun shine round the clock in every month.
+    const months = climate.months.map((month) => ({ ...month, sunHours: 24 }));
+    onTheBoard({ ...garden, climate: { ...climate, months } });
+    render(<WaterSection />);
+    expect(screen.getByText(/^There can be no such climate: /)).toBeTruthy();
+    expect(screen.getByText(/^Rule of thumb/)).toBeTruthy();
+  });
+
   it("says what to do where there is no bed", () => {
     onTheBoard(empty);
     render(<WaterSection />);

@@ -28,6 +28,7 @@ export function WaterSection() {
     );
   }
   const total = years.reduce((sum, { litresAWeek }) => sum + litresAWeek[month]!, 0);
+  const problem = years[0]?.problem;
   const whole = Math.max(...years.flatMap(({ litresAWeek }) => litresAWeek));
   return (
     <section className="water" aria-label={say`Water`}>
@@ -43,6 +44,7 @@ export function WaterSection() {
           <strong>{say`${bothMeasures(total, garden.units)} a week`}</strong>
           <span>{methodWords(years[0]?.method ?? "rule-of-thumb", garden.climate?.station ?? "")}</span>
         </p>
+        {problem ? <p className="field-problem">{say`There can be no such climate: ${problem}.`}</p> : null}
         <p>
           <button type="button" className="button small" onClick={() => openDialog("climate")}>
             {garden.climate ? say`Look at the climate` : say`Give the climate`}
