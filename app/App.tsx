@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import { plainText } from "../src/index.ts";
+import { plainText, say } from "../src/index.ts";
 import { Dialogs } from "./dialogs/Dialogs.tsx";
 import { Fallback } from "./Fallback.tsx";
 import { KeepingNotices } from "./keeping/KeepingNotices.tsx";
@@ -34,22 +34,22 @@ export function App() {
             <UpdateNotice />
             <LinkNotice />
           </div>
-          <Fallback what="The plan">
-            <Suspense fallback={<p className="board-coming">Laying out the plan…</p>}>
+          <Fallback what={say`The plan`}>
+            <Suspense fallback={<p className="board-coming">{say`Laying out the plan…`}</p>}>
               <Plan />
             </Suspense>
           </Fallback>
         </div>
       </main>
-      <section className="barrow-area" aria-label="Barrow">
-        <Fallback what="The barrow">
+      <section className="barrow-area" aria-label={say`Barrow`}>
+        <Fallback what={say`The barrow`}>
           <Suspense>
             <Barrow />
           </Suspense>
         </Fallback>
       </section>
       <Ledger />
-      <Fallback what="The dialog">
+      <Fallback what={say`The dialog`}>
         <Dialogs />
       </Fallback>
     </div>

@@ -1,4 +1,5 @@
 import { Component, type ReactNode } from "react";
+import { say } from "../src/index.ts";
 
 interface Props {
   /** What has failed, for the sentence: "The plan". */
@@ -33,13 +34,13 @@ export class Fallback extends Component<Props, State> {
     if (problem === null) return this.props.children;
     return (
       <div className="fallback" role="alert">
-        <p>
-          {this.props.what} could not be shown: {problem}
-        </p>
-        <p>Nothing of the garden is lost. It can be saved to a file under Gardens.</p>
-        <button type="button" className="button" onClick={() => this.setState({ problem: null })}>
-          Try again
-        </button>
+        <p>{say`${this.props.what} could not be shown: ${problem}`}</p>
+        <p>{say`Nothing of the garden is lost. It can be saved to a file under Gardens.`}</p>
+        <button
+          type="button"
+          className="button"
+          onClick={() => this.setState({ problem: null })}
+        >{say`Try again`}</button>
       </div>
     );
   }

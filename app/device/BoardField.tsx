@@ -1,9 +1,10 @@
+import { say, told, word } from "../../src/index.ts";
 import { BOARDS, type BoardChoice, chooseBoard, useBoard } from "./board.ts";
 
 const WORDS: Readonly<Record<BoardChoice, string>> = {
-  device: "As the device",
-  light: "Light",
-  dark: "Dark",
+  device: word("As the device"),
+  light: word("Light"),
+  dark: word("Dark"),
 };
 
 /** Which drawing board is worked on. It stays with the device; paper is always light. */
@@ -11,7 +12,7 @@ export function BoardField() {
   const chosen = useBoard((s) => s.choice);
   return (
     <fieldset className="field wide">
-      <legend>Drawing board</legend>
+      <legend>{say`Drawing board`}</legend>
       <div className="button-row">
         {BOARDS.map((choice) => (
           <button
@@ -21,11 +22,11 @@ export function BoardField() {
             aria-pressed={choice === chosen}
             onClick={() => chooseBoard(choice)}
           >
-            {WORDS[choice]}
+            {told(WORDS[choice])}
           </button>
         ))}
       </div>
-      <p className="field-note">Kept on this device, not in the garden. What is printed is always light.</p>
+      <p className="field-note">{say`Kept on this device, not in the garden. What is printed is always light.`}</p>
     </fieldset>
   );
 }

@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { CheckField } from "../ledger/fields/CheckField.tsx";
 import { setSingleKeys, useSingleKeys } from "./single-keys.ts";
 
@@ -6,10 +7,10 @@ export function SingleKeysField() {
   const on = useSingleKeys((s) => s.on);
   return (
     <CheckField
-      label="Single keys: +, −, 0 and ?"
+      label={say`Single keys: +, −, 0 and ?`}
       checked={on}
       onCommit={setSingleKeys}
-      note="Keys of the plan itself work only while the plan has the keyboard."
+      note={say`Keys of the plan itself work only while the plan has the keyboard.`}
     />
   );
 }

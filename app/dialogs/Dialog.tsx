@@ -1,4 +1,5 @@
 import { type PointerEvent, type ReactNode, useId, useLayoutEffect, useRef } from "react";
+import { say } from "../../src/index.ts";
 import { closeDialog } from "./open-dialog.ts";
 
 interface Props {
@@ -43,9 +44,7 @@ export function Dialog({ title, children }: Props) {
       <div>
         <header className="dialog-head">
           <h2 id={titleId}>{title}</h2>
-          <button type="button" className="button" onClick={closeDialog}>
-            Close
-          </button>
+          <button type="button" className="button" onClick={closeDialog}>{say`Close`}</button>
         </header>
         <div className="dialog-body">{children}</div>
       </div>

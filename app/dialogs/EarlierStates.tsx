@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
+import { language, say } from "../../src/index.ts";
 import type { EarlierState } from "../keeping/types.ts";
-import { plural } from "./plural.ts";
+import { bedCount } from "./bed-count.ts";
 import "./earlier-states.css";
 
 interface Props {
@@ -23,10 +24,10 @@ export function EarlierStates({ name, now, load, onGoBack }: Props) {
     };
   }, [load]);
 
-  if (!states) return <p className="quiet">Looking…</p>;
-  if (states.length === 0) return <p className="quiet">None yet. Each change adds one.</p>;
+  if (!states) return <p className="quiet">{say`Looking…`}</p>;
+  if (states.length === 0) return <p className="quiet">{say`None yet. Each change adds one.`}</p>;
   return (
-    <section className="earlier" aria-label={`Earlier states of ${name}`}>
+    <section className="earlier" aria-label={say`Earlier states of ${name}`}>
       {byDay(states).map(({ day, of }) => (
         <section key={day} aria-label={day}>
           <h4>{day}</h4>
@@ -35,19 +36,17 @@ export function EarlierStates({ name, now, load, onGoBack }: Props) {
               <li key={at}>
                 <time dateTime={new Date(at).toISOString()}>{clock(at)}</time>
                 <span>
-                  {label || "As it was opened"} <span className="quiet">· {plural(beds, "bed")}</span>
+                  {label || say`As it was opened`} <span className="quiet">· {bedCount(beds)}</span>
                 </span>
                 {at === now ? (
-                  <span className="quiet">on the board</span>
+                  <span className="quiet">{say`on the board`}</span>
                 ) : (
                   <button
                     type="button"
                     className="button small"
                     onClick={() => onGoBack(at)}
-                    aria-label={`Go back to ${clock(at)}, ${label || "as it was opened"}`}
-                  >
-                    Go back
-                  </button>
+                    aria-label={say`Go back to ${clock(at)}, ${label || say`as it was opened`}`}
+                  >{say`Go back`}</button>
                 )}
               </li>
             ))}
@@ -58,8 +57,8 @@ export function EarlierStates({ name, now, load, onGoBack }: Props) {
   );
 }
 
-const clock = (at: number): string => new Date(at).toLocaleTimeString(undefined, { timeStyle: "medium" });
-const dayOf = (at: number): string => new Date(at).toLocaleDateString(undefined, { dateStyle: "full" });
+const clock = (at: number): string => new Date(at).toLocaleTimeString(language(), { timeStyle: "medium" });
+const dayOf = (at: number): string => new Date(at).toLocaleDateString(language(), { dateStyle: "full" });
 
 function byDay(states: readonly EarlierState[]) {
   const days = new Map<string, EarlierState[]>();

@@ -1,5 +1,5 @@
 import { type ChangeEvent, useCallback, useEffect, useState } from "react";
-import { EXAMPLES } from "../../src/index.ts";
+import { EXAMPLES, say } from "../../src/index.ts";
 import { pageGardens } from "../keeping/page-gardens.ts";
 import type { KeptGarden, Outcome } from "../keeping/types.ts";
 import { useKeeping } from "../keeping/use-keeping.ts";
@@ -35,18 +35,18 @@ export function GardensDialog() {
   };
 
   return (
-    <Dialog title="Gardens">
+    <Dialog title={say`Gardens`}>
       {refusal ? (
         <p className="field-problem" role="alert">
           {refusal}
         </p>
       ) : null}
 
-      <section aria-label="Kept on this device">
-        <h3>Kept on this device</h3>
-        {kept === null ? <p className="quiet">Looking…</p> : null}
+      <section aria-label={say`Kept on this device`}>
+        <h3>{say`Kept on this device`}</h3>
+        {kept === null ? <p className="quiet">{say`Looking…`}</p> : null}
         {kept?.length === 0 ? (
-          <p className="quiet">None yet. The first change to a garden keeps it.</p>
+          <p className="quiet">{say`None yet. The first change to a garden keeps it.`}</p>
         ) : null}
         <ul className="kept-list">
           {kept?.map((garden) => (
@@ -64,32 +64,42 @@ export function GardensDialog() {
         </ul>
       </section>
 
-      <section aria-label="The garden on the board">
-        <h3>The garden on the board</h3>
+      <section aria-label={say`The garden on the board`}>
+        <h3>{say`The garden on the board`}</h3>
         <p className="dialog-actions">
-          <button type="button" className="button" onClick={() => void go(gardens.duplicate())}>
-            Duplicate it
-          </button>
-          <button type="button" className="button" onClick={() => void gardens.saveToFile()}>
-            Save to a file
-          </button>
-          <button type="button" className="button" onClick={() => openDialog("take-along")}>
-            Link, picture, list
-          </button>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void go(gardens.duplicate())}
+          >{say`Duplicate it`}</button>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void gardens.saveToFile()}
+          >{say`Save to a file`}</button>
+          <button
+            type="button"
+            className="button"
+            onClick={() => openDialog("take-along")}
+          >{say`Link, picture, list`}</button>
         </p>
       </section>
 
-      <section aria-label="Start another">
-        <h3>Start another</h3>
+      <section aria-label={say`Start another`}>
+        <h3>{say`Start another`}</h3>
         <p className="dialog-actions">
-          <button type="button" className="button" onClick={() => void go(gardens.startNew("us"))}>
-            New yard, feet and inches
-          </button>
-          <button type="button" className="button" onClick={() => void go(gardens.startNew("metric"))}>
-            New yard, metric
-          </button>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void go(gardens.startNew("us"))}
+          >{say`New yard, feet and inches`}</button>
+          <button
+            type="button"
+            className="button"
+            onClick={() => void go(gardens.startNew("metric"))}
+          >{say`New yard, metric`}</button>
           <label className="button file-button">
-            Open from a file
+            {say`Open from a file`}
             <input type="file" accept=".json,application/json" onChange={onFile} />
           </label>
         </p>
@@ -100,9 +110,7 @@ export function GardensDialog() {
                 type="button"
                 className="link"
                 onClick={() => void go(gardens.startExample(example.id))}
-              >
-                Worked example: {example.garden.name}
-              </button>
+              >{say`Worked example: ${example.garden.name}`}</button>
             </li>
           ))}
         </ul>

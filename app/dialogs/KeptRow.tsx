@@ -1,8 +1,8 @@
 import { useCallback, useState } from "react";
-import { plainText } from "../../src/index.ts";
+import { language, plainText, say } from "../../src/index.ts";
 import type { EarlierState, KeptGarden } from "../keeping/types.ts";
+import { bedCount } from "./bed-count.ts";
 import { EarlierStates } from "./EarlierStates.tsx";
-import { plural } from "./plural.ts";
 
 interface Props {
   readonly garden: KeptGarden;
@@ -19,7 +19,7 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, 
   const [asking, setAsking] = useState(false);
   const [showsEarlier, setShowsEarlier] = useState(false);
   const { id, problem } = garden;
-  const name = plainText(garden.name) || "Garden without a name";
+  const name = plainText(garden.name) || say`Garden without a name`;
   const load = useCallback(() => earlier(id), [earlier, id]);
 
   return (
@@ -27,51 +27,51 @@ export function KeptRow({ garden, onBoard, onOpen, onRemove, onRescue, earlier, 
       <div>
         <strong>{name}</strong>
         <span className="quiet">
-          {problem ? "set aside, whole" : plural(garden.beds, "bed")}
+          {problem ? say`set aside, whole` : bedCount(garden.beds)}
           {" · "}
-          {new Date(garden.changed).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })}
-          {onBoard ? " · on the board" : ""}
+          {new Date(garden.changed).toLocaleString(language(), { dateStyle: "medium", timeStyle: "short" })}
+          {onBoard ? ` · ${say`on the board`}` : ""}
         </span>
-        {problem ? <p className="field-problem">Could not be opened: {problem}.</p> : null}
+        {problem ? <p className="field-problem">{say`Could not be opened: ${problem}.`}</p> : null}
       </div>
       <div className="button-row">
         {problem ? (
-          <button type="button" className="button" onClick={onRescue} aria-label={`Save as file: ${name}`}>
-            Save as file
-          </button>
+          <button
+            type="button"
+            className="button"
+            onClick={onRescue}
+            aria-label={say`Save as file: ${name}`}
+          >{say`Save as file`}</button>
         ) : (
           <button
             type="button"
             className="button"
             aria-disabled={onBoard}
             onClick={() => !onBoard && onOpen()}
-            aria-label={`Open ${name}`}
-          >
-            Open
-          </button>
+            aria-label={say`Open ${name}`}
+          >{say`Open`}</button>
         )}
         <button
           type="button"
           className="button"
           aria-expanded={showsEarlier}
           onClick={() => setShowsEarlier(!showsEarlier)}
-          aria-label={`Earlier states of ${name}`}
-        >
-          Earlier
-        </button>
+          aria-label={say`Earlier states of ${name}`}
+        >{say`Earlier`}</button>
         {asking ? (
-          <button type="button" className="button danger" onClick={onRemove} onBlur={() => setAsking(false)}>
-            Remove for good
-          </button>
+          <button
+            type="button"
+            className="button danger"
+            onClick={onRemove}
+            onBlur={() => setAsking(false)}
+          >{say`Remove for good`}</button>
         ) : (
           <button
             type="button"
             className="button"
             onClick={() => setAsking(true)}
-            aria-label={`Remove ${name}`}
-          >
-            Remove
-          </button>
+            aria-label={say`Remove ${name}`}
+          >{say`Remove`}</button>
         )}
       </div>
       {showsEarlier ? (

@@ -1,4 +1,4 @@
-import { defaultLimit, LIMITS, type LimitId } from "../../src/index.ts";
+import { defaultLimit, LIMITS, type LimitId, say } from "../../src/index.ts";
 import { closeDialog } from "../dialogs/open-dialog.ts";
 import { useLedger } from "../ledger/ledger-state.ts";
 import { writeLimit } from "../ledger/site/write-limit.ts";
@@ -26,10 +26,11 @@ export function LimitLine({ id }: { readonly id: LimitId }) {
   return (
     <li>
       <span>{label}:</span> <strong>{own === undefined ? usually : writeLimit(id, own, units)}</strong>
-      {own === undefined ? " (the default)" : `, your own; the default is ${usually}`}.{" "}
+      {own === undefined ? ` ${say`(the default)`}` : `, ${say`your own; the default is ${usually}`}`}.{" "}
       <span className="quiet">{ended(sourceText(usual.source))}</span>{" "}
       <button type="button" className="link" onClick={change}>
-        Change<span className="unseen"> the limit: {label}</span>
+        {say`Change`}
+        <span className="unseen"> {say`the limit: ${label}`}</span>
       </button>
     </li>
   );

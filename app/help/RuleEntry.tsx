@@ -1,6 +1,5 @@
 import { useEffect, useRef } from "react";
-import { defaultLimit, type RuleRow } from "../../src/index.ts";
-import { plural } from "../dialogs/plural.ts";
+import { defaultLimit, type RuleRow, sayCount } from "../../src/index.ts";
 import { GradeMark } from "../ledger/GradeMark.tsx";
 import { ended, sourceText } from "../ledger/snags/SourceLine.tsx";
 import { useEditor } from "../store/use-editor.ts";
@@ -35,7 +34,7 @@ export function RuleEntry({ rule, wanted, snags }: Props) {
           {promise}
         </h4>
         <p>{why}</p>
-        {snags > 0 ? <p className="rule-found">{plural(snags, "snag")} on this plan now.</p> : null}
+        {snags > 0 ? <p className="rule-found">{foundWords(snags)}</p> : null}
         {limits.length > 0 ? (
           <ul className="rule-limits">
             {limits.map((limit) => (
@@ -48,3 +47,6 @@ export function RuleEntry({ rule, wanted, snags }: Props) {
     </li>
   );
 }
+
+const foundWords = (snags: number): string =>
+  sayCount(snags, { one: "{{count}} snag on this plan now.", other: "{{count}} snags on this plan now." });

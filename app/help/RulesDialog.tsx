@@ -1,8 +1,7 @@
 import { useId, useMemo, useState } from "react";
-import { type Grade, LIMITS, limitIds, rulesTable } from "../../src/index.ts";
+import { type Grade, LIMITS, limitIds, rulesTable, say, sayCount } from "../../src/index.ts";
 import { Dialog } from "../dialogs/Dialog.tsx";
 import { openDialog } from "../dialogs/open-dialog.ts";
-import { plural } from "../dialogs/plural.ts";
 import { gradeWords } from "../ledger/GradeMark.tsx";
 import { useFindings } from "../live/findings.ts";
 import { findRules } from "./find-rules.ts";
@@ -23,15 +22,17 @@ export function RulesDialog() {
   const field = useId();
 
   return (
-    <Dialog title="The rules, and why">
+    <Dialog title={say`The rules, and why`}>
       <p className="rules-about">
-        What a plan is held to. Each limit is a default with its source, and can be made your own under Site.{" "}
-        <button type="button" className="link" onClick={() => openDialog("help")}>
-          How to start, and the keys
-        </button>
+        {say`What a plan is held to. Each limit is a default with its source, and can be made your own under Site.`}{" "}
+        <button
+          type="button"
+          className="link"
+          onClick={() => openDialog("help")}
+        >{say`How to start, and the keys`}</button>
       </p>
       <div className="field rules-search">
-        <label htmlFor={field}>Search the rules</label>
+        <label htmlFor={field}>{say`Search the rules`}</label>
         <input
           id={field}
           type="search"
@@ -42,15 +43,17 @@ export function RulesDialog() {
       </div>
       <p className="quiet" role="status">
         {found.length === rules.length
-          ? plural(rules.length, "rule")
-          : `${found.length} of ${plural(rules.length, "rule")}`}
+          ? sayCount(rules.length, { one: "{{count}} rule", other: "{{count}} rules" })
+          : sayCount(
+              rules.length,
+              { one: "{{found}} of {{count}} rule", other: "{{found}} of {{count}} rules" },
+              { found: found.length },
+            )}
       </p>
       {found.length === 0 ? (
         <p>
-          No rule speaks of that.{" "}
-          <button type="button" className="link" onClick={() => setTyped("")}>
-            Show them all
-          </button>
+          {say`No rule speaks of that.`}{" "}
+          <button type="button" className="link" onClick={() => setTyped("")}>{say`Show them all`}</button>
         </p>
       ) : null}
       {GRADES.map((grade) => {
@@ -85,8 +88,8 @@ function OtherLimits({ typed }: { readonly typed: string }) {
   const found = others.filter((id) => LIMITS[id].label.toLowerCase().includes(typed.trim().toLowerCase()));
   if (found.length === 0) return null;
   return (
-    <section aria-label="Reckoned with">
-      <h3>Reckoned with</h3>
+    <section aria-label={say`Reckoned with`}>
+      <h3>{say`Reckoned with`}</h3>
       <ul className="rule-limits">
         {found.map((id) => (
           <LimitLine key={id} id={id} />

@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { openRules, type Wanted } from "./rules-wanted.ts";
 
 interface Props {
@@ -9,6 +10,7 @@ interface Props {
 /** Leads from a snag or a limit to what the page of rules says of it. */
 export const WhyLink = ({ wanted, of }: Props) => (
   <button type="button" className="link" onClick={() => openRules(wanted)}>
-    Why<span className="unseen">: {of}</span>
+    {say`Why`}
+    <span className="unseen">: {of}</span>
   </button>
 );

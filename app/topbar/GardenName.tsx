@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useState } from "react";
+import { say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 
 const LONGEST = 80;
@@ -13,7 +14,8 @@ export function GardenName() {
     const next = typed?.trim();
     setTyped(null);
     // A garden without a name could not be told from the others in the list.
-    if (next && next !== name) commit("Rename the garden", [{ op: "set-garden", changes: { name: next } }]);
+    if (next && next !== name)
+      commit(say`Rename the garden`, [{ op: "set-garden", changes: { name: next } }]);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key === "Enter") event.currentTarget.blur();
@@ -28,7 +30,7 @@ export function GardenName() {
     <span className="garden-name" data-text={shown}>
       <input
         type="text"
-        aria-label="Name of the garden"
+        aria-label={say`Name of the garden`}
         maxLength={LONGEST}
         size={1}
         spellCheck={false}

@@ -1,9 +1,10 @@
+import { say } from "../../src/index.ts";
 import { chooseBoard, isDark, useBoard } from "../device/board.ts";
 
 /** Turns the lamp on and off: the dark board for the evening. "As the device" stands under Site. */
 export function LampButton() {
   const dark = useBoard(isDark);
-  const words = dark ? "To the light board" : "To the dark board";
+  const words = dark ? say`To the light board` : say`To the dark board`;
   return (
     <button
       type="button"

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 
 /** The way to the printed page. What draws it is loaded when it is first asked for. */
@@ -11,15 +12,18 @@ export function SheetButton() {
       const { openSheet } = await import("../sheet/open-sheet.tsx");
       openSheet();
     } catch {
-      useEditor.getState().say("The build sheet could not be loaded: check the connection and try again.");
+      useEditor.getState().say(say`The build sheet could not be loaded: check the connection and try again.`);
     } finally {
       setOpening(false);
     }
   };
 
   return (
-    <button type="button" className="button main" aria-busy={opening} onClick={() => void open()}>
-      Build sheet
-    </button>
+    <button
+      type="button"
+      className="button main"
+      aria-busy={opening}
+      onClick={() => void open()}
+    >{say`Build sheet`}</button>
   );
 }

@@ -1,3 +1,4 @@
+import { say } from "../../src/index.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { GardenName } from "./GardenName.tsx";
 import { KeptLine } from "./KeptLine.tsx";
@@ -7,18 +8,21 @@ import { UndoRedo } from "./UndoRedo.tsx";
 import { UnitsToggle } from "./UnitsToggle.tsx";
 import { ZoomBar } from "./ZoomBar.tsx";
 
+/** A name is the same in every language. */
+const NAME = ["Bed", "w", "right"] as const;
+
 /** The garden's name and what concerns the page as a whole. */
 export function TopBar() {
   return (
     <header className="topbar">
       <h1 className="wordmark">
-        Bed<span>w</span>right
+        {NAME[0]}
+        <span>{NAME[1]}</span>
+        {NAME[2]}
       </h1>
       <div className="topbar-garden">
         <GardenName />
-        <button type="button" className="button" onClick={() => openDialog("gardens")}>
-          Gardens
-        </button>
+        <button type="button" className="button" onClick={() => openDialog("gardens")}>{say`Gardens`}</button>
         <KeptLine />
       </div>
       <div className="topbar-tools">
@@ -30,10 +34,10 @@ export function TopBar() {
           type="button"
           className="button help-button"
           onClick={() => openDialog("help")}
-          title="Keys and how to start (?)"
+          title={say`Keys and how to start (?)`}
         >
           <span aria-hidden="true">?</span>
-          <span className="unseen">Help</span>
+          <span className="unseen">{say`Help`}</span>
         </button>
         <SheetButton />
       </div>

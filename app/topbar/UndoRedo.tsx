@@ -1,5 +1,6 @@
+import { say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
-import { KEY_NAMES } from "./shortcuts.ts";
+import { keyNames } from "./shortcuts.ts";
 
 /** One step back and forth; the title says which. */
 export function UndoRedo() {
@@ -7,6 +8,7 @@ export function UndoRedo() {
   const next = useEditor((s) => s.future[0]?.label);
   const undo = useEditor((s) => s.undo);
   const redo = useEditor((s) => s.redo);
+  const { undo: undoKeys, redo: redoKeys } = keyNames();
   // Not `disabled`: that would throw the keyboard out of the bar with the last step.
   return (
     <div className="button-row">
@@ -14,20 +16,16 @@ export function UndoRedo() {
         type="button"
         className="button"
         aria-disabled={!last}
-        title={last ? `Undo: ${last} (${KEY_NAMES.undo})` : "Nothing to undo"}
+        title={last ? say`Undo: ${last} (${undoKeys})` : say`Nothing to undo`}
         onClick={undo}
-      >
-        Undo
-      </button>
+      >{say`Undo`}</button>
       <button
         type="button"
         className="button"
         aria-disabled={!next}
-        title={next ? `Redo: ${next} (${KEY_NAMES.redo})` : "Nothing to redo"}
+        title={next ? say`Redo: ${next} (${redoKeys})` : say`Nothing to redo`}
         onClick={redo}
-      >
-        Redo
-      </button>
+      >{say`Redo`}</button>
     </div>
   );
 }

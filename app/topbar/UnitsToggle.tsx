@@ -1,9 +1,9 @@
-import type { Units } from "../../src/index.ts";
+import { say, told, type Units, word } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 
 const CHOICES: readonly { readonly units: Units; readonly label: string }[] = [
-  { units: "us", label: "ft-in" },
-  { units: "metric", label: "metric" },
+  { units: "us", label: word("ft-in") },
+  { units: "metric", label: word("metric") },
 ];
 
 /** The units lengths are shown in, and read in where none is typed. */
@@ -12,7 +12,7 @@ export function UnitsToggle() {
   const commit = useEditor((s) => s.commit);
   return (
     <fieldset className="button-row units">
-      <legend className="unseen">Units</legend>
+      <legend className="unseen">{say`Units`}</legend>
       {CHOICES.map(({ units, label }) => (
         <button
           key={units}
@@ -20,10 +20,10 @@ export function UnitsToggle() {
           className="button"
           aria-pressed={units === shown}
           onClick={() =>
-            units !== shown && commit(`Show ${label}`, [{ op: "set-garden", changes: { units } }])
+            units !== shown && commit(say`Show ${told(label)}`, [{ op: "set-garden", changes: { units } }])
           }
         >
-          {label}
+          {told(label)}
         </button>
       ))}
     </fieldset>

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { say, told, word } from "../../src/index.ts";
 import { useFindings } from "../live/findings.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { isFirstVisit, rememberVisit } from "./first-visit.ts";
@@ -18,14 +19,17 @@ export function Welcome() {
   };
   return (
     <p className="welcome">
-      {hasBeds ? (cleared ? CLEARED : TO_CLEAR) : TO_BEGIN}
-      <button type="button" className="button" onClick={dismiss} aria-label="Got it: dismiss this hint">
-        Got it
-      </button>
+      {told(hasBeds ? (cleared ? CLEARED : TO_CLEAR) : TO_BEGIN)}
+      <button
+        type="button"
+        className="button"
+        onClick={dismiss}
+        aria-label={say`Got it: dismiss this hint`}
+      >{say`Got it`}</button>
     </p>
   );
 }
 
-const TO_BEGIN = "Drag a bed out of the barrow to begin.";
-const TO_CLEAR = "Drag the beds until nothing is left to fix.";
-const CLEARED = "Nothing is left to fix: press Build sheet.";
+const TO_BEGIN = word("Drag a bed out of the barrow to begin.");
+const TO_CLEAR = word("Drag the beds until nothing is left to fix.");
+const CLEARED = word("Nothing is left to fix: press Build sheet.");

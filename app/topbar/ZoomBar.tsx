@@ -1,6 +1,7 @@
+import { say } from "../../src/index.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { reductionOf, writeRatio, writeScale } from "./drawing-scale.ts";
-import { KEY_NAMES } from "./shortcuts.ts";
+import { keyNames } from "./shortcuts.ts";
 import { fitPlan, zoomStep } from "./zoom.ts";
 
 /** How large the plan is drawn, and the steps of the scale rule either way. */
@@ -8,14 +9,15 @@ export function ZoomBar() {
   const units = useEditor((s) => s.garden.units);
   const scaleText = useEditor((s) => writeScale(reductionOf(s.view.scale), units));
   const ratio = useEditor((s) => writeRatio(reductionOf(s.view.scale)));
+  const { zoomIn, zoomOut, fit } = keyNames();
   return (
     <fieldset className="button-row zoom">
-      <legend className="unseen">Scale of the plan</legend>
+      <legend className="unseen">{say`Scale of the plan`}</legend>
       <button
         type="button"
         className="button"
-        title={`Smaller (${KEY_NAMES.zoomOut})`}
-        aria-label="Draw smaller"
+        title={say`Smaller (${zoomOut})`}
+        aria-label={say`Draw smaller`}
         onClick={() => zoomStep(false)}
       >
         −
@@ -23,15 +25,15 @@ export function ZoomBar() {
       <output
         aria-live="off"
         className="zoom-scale"
-        title={`Drawn ${ratio} on a screen of 96 pixels to the inch`}
+        title={say`Drawn ${ratio} on a screen of 96 pixels to the inch`}
       >
         {scaleText}
       </output>
       <button
         type="button"
         className="button"
-        title={`Larger (${KEY_NAMES.zoomIn})`}
-        aria-label="Draw larger"
+        title={say`Larger (${zoomIn})`}
+        aria-label={say`Draw larger`}
         onClick={() => zoomStep(true)}
       >
         +
@@ -39,12 +41,10 @@ export function ZoomBar() {
       <button
         type="button"
         className="button"
-        title={`The whole yard (${KEY_NAMES.fit})`}
-        aria-label="Fit the whole yard"
+        title={say`The whole yard (${fit})`}
+        aria-label={say`Fit the whole yard`}
         onClick={fitPlan}
-      >
-        Fit
-      </button>
+      >{say`Fit`}</button>
     </fieldset>
   );
 }

@@ -1,27 +1,32 @@
 import { useEffect } from "react";
+import { say } from "../../src/index.ts";
 import { useSingleKeys } from "../device/single-keys.ts";
 import { openDialog } from "../dialogs/open-dialog.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { fitPlan, zoomStep } from "./zoom.ts";
 
 const mac = /mac|iphone|ipad/i.test(globalThis.navigator?.userAgent ?? "");
-const mod = mac ? "⌘" : "Ctrl+";
 
-export const KEY_NAMES = {
-  undo: `${mod}Z`,
-  redo: mac ? "⇧⌘Z" : "Ctrl+Shift+Z or Ctrl+Y",
+/** What the page's keys are called: Germans have "Strg" on theirs. */
+export const keyNames = () => ({
+  undo: mac ? "⌘Z" : say`Ctrl+Z`,
+  redo: mac ? "⇧⌘Z" : say`Ctrl+Shift+Z or Ctrl+Y`,
   zoomIn: "+",
   zoomOut: "−",
   fit: "0",
   help: "?",
-} as const;
+});
+
+const TEXT = [
+  "input:not([type=checkbox], [type=radio], [type=range])",
+  "textarea",
+  "select",
+  "dialog",
+].join();
 
 /** Letters typed into a field are text, and a dialog has the keyboard to itself. */
 const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement &&
-  (target.closest("input:not([type=checkbox], [type=radio], [type=range]), textarea, select, dialog") !==
-    null ||
-    target.isContentEditable);
+  target instanceof HTMLElement && (target.closest(TEXT) !== null || target.isContentEditable);
 
 type Doing = () => void;
 

@@ -1,5 +1,5 @@
 import { type FocusEvent, lazy, Suspense, useEffect } from "react";
-import { type Item, nameOf } from "../../../src/index.ts";
+import { type Item, nameOf, say, told } from "../../../src/index.ts";
 import { Fallback } from "../../Fallback.tsx";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -42,7 +42,7 @@ export function CardArea() {
   return (
     <section
       className="card"
-      aria-label="Selected"
+      aria-label={say`Selected`}
       id="card"
       tabIndex={-1}
       data-selected={selected}
@@ -51,7 +51,7 @@ export function CardArea() {
       <CardHead items={items} yardSelected={yardSelected} />
       {shown ? (
         <div className="card-body">
-          <Fallback what="The card" about={items.map(({ id }) => id).join()}>
+          <Fallback what={say`The card`} about={items.map(({ id }) => id).join()}>
             <CardBody items={items} yardSelected={yardSelected} />
           </Fallback>
         </div>
@@ -77,7 +77,7 @@ function CardBody({ items, yardSelected }: CardProps) {
   return (
     <>
       <Suspense>{first ? <SelectionActions /> : null}</Suspense>
-      <Suspense fallback={<p className="quiet">Fetching the card…</p>}>
+      <Suspense fallback={<p className="quiet">{say`Fetching the card…`}</p>}>
         {yardSelected ? <YardCard /> : null}
         {items.length === 1 && first ? <ItemCard key={first.id} item={first} /> : null}
         {items.length > 1 ? <ManyCard items={items} /> : null}
@@ -112,11 +112,11 @@ function CardHead({ items, yardSelected }: CardProps) {
           aria-expanded={!folded}
           onClick={() => useLedger.getState().foldCard(!folded)}
         >
-          {folded ? "Unfold" : "Fold"}
+          {folded ? say`Unfold` : say`Fold`}
         </button>
       ) : null}
       <button type="button" className="button card-toggle" aria-expanded={cardOpen} onClick={toggle}>
-        {cardOpen ? "Close card" : "Open card"}
+        {cardOpen ? say`Close card` : say`Open card`}
       </button>
     </header>
   );
@@ -126,10 +126,10 @@ function headOf(
   items: readonly Item[],
   yardSelected: boolean,
 ): { readonly title: string; readonly kind: string } {
-  if (yardSelected) return { title: "The yard", kind: "outline · selected" };
+  if (yardSelected) return { title: say`The yard`, kind: say`outline · selected` };
   const [only] = items;
-  if (!only) return { title: "The garden", kind: "nothing selected" };
-  if (items.length > 1) return { title: `${items.length} things`, kind: "selected" };
-  const words = only.kind === "bed" && only.legs !== null ? "table bed" : KIND_WORDS[only.kind];
-  return { title: nameOf(only), kind: `${words} · selected` };
+  if (!only) return { title: say`The garden`, kind: say`nothing selected` };
+  if (items.length > 1) return { title: say`${items.length} things`, kind: say`selected` };
+  const words = only.kind === "bed" && only.legs !== null ? say`table bed` : told(KIND_WORDS[only.kind]);
+  return { title: nameOf(only), kind: say`${words} · selected` };
 }

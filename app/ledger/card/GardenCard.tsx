@@ -1,5 +1,6 @@
-import { formatArea, formatVolume, signedArea } from "../../../src/index.ts";
+import { formatArea, formatVolume, say, signedArea } from "../../../src/index.ts";
 import { openDialog } from "../../dialogs/open-dialog.ts";
+import { Filled, slot } from "../../language/Filled.tsx";
 import { useFindings } from "../../live/findings.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -17,30 +18,33 @@ export function GardenCard() {
     <>
       <dl className="facts">
         <div>
-          <dt>Yard</dt>
+          <dt>{say`Yard`}</dt>
           <dd>{formatArea(Math.abs(signedArea(garden.yard)), units)}</dd>
         </div>
         <div>
-          <dt>Beds</dt>
+          <dt>{say`Beds`}</dt>
           <dd>{garden.items.filter(({ kind }) => kind === "bed").length}</dd>
         </div>
         <div>
-          <dt>Soil to plant</dt>
+          <dt>{say`Soil to plant`}</dt>
           <dd>{grown === undefined ? "…" : formatArea(grown, units)}</dd>
         </div>
         <div>
-          <dt>Soil in the beds</dt>
+          <dt>{say`Soil in the beds`}</dt>
           <dd>{soil === undefined ? "…" : formatVolume(soil, units)}</dd>
         </div>
       </dl>
       <p className="card-hint">
-        Select a thing on the plan to see and set its sizes here, or{" "}
-        <button type="button" className="link" onClick={selectYard}>
-          the yard itself
-        </button>
-        .{" "}
+        <Filled
+          text={say`Select a thing on the plan to see and set its sizes here, or ${slot(0)}.`}
+          put={[
+            <button key="yard" type="button" className="link" onClick={selectYard}>
+              {say`the yard itself`}
+            </button>,
+          ]}
+        />{" "}
         <button type="button" className="link" onClick={() => openDialog("help")}>
-          How it works
+          {say`How it works`}
         </button>
       </p>
     </>

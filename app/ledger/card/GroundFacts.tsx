@@ -1,8 +1,9 @@
-import type { Site } from "../../../src/index.ts";
+import { type Site, say } from "../../../src/index.ts";
 import { CheckField } from "../fields/CheckField.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
 import { RatioField } from "../fields/RatioField.tsx";
+import { toldChoices } from "../fields/told-choices.ts";
 import { BURROWING, COVERS } from "./ground-choices.ts";
 
 type Ground = Site["ground"];
@@ -17,30 +18,30 @@ interface Props {
 export const GroundFacts = ({ ground, onSet }: Props) => (
   <>
     <ChoiceField
-      label="Underfoot"
+      label={say`Underfoot`}
       value={ground.cover}
-      choices={COVERS}
-      onCommit={(cover) => onSet("what lies underfoot", { cover })}
+      choices={toldChoices(COVERS)}
+      onCommit={(cover) => onSet(say`what lies underfoot`, { cover })}
     />
     <ChoiceField
-      label="Burrowing animals"
+      label={say`Burrowing animals`}
       value={ground.burrowing}
-      choices={BURROWING}
-      onCommit={(burrowing) => onSet("burrowing animals", { burrowing })}
+      choices={toldChoices(BURROWING)}
+      onCommit={(burrowing) => onSet(say`burrowing animals`, { burrowing })}
     />
     <CheckField
-      label="Contaminated: lead, fuel, old fill"
+      label={say`Contaminated: lead, fuel, old fill`}
       checked={ground.contaminated}
-      onCommit={(contaminated) => onSet("contamination", { contaminated })}
+      onCommit={(contaminated) => onSet(say`contamination`, { contaminated })}
     />
-    <RatioField label="Slope" value={ground.slope} onCommit={(slope) => onSet("slope", { slope })} />
+    <RatioField label={say`Slope`} value={ground.slope} onCommit={(slope) => onSet(say`slope`, { slope })} />
     <NumberField
-      label="Falls towards"
-      unit="° from up"
+      label={say`Falls towards`}
+      unit={say`° from up`}
       value={ground.falls}
       least={-360}
       most={360}
-      onCommit={(falls) => onSet("fall", { falls })}
+      onCommit={(falls) => onSet(say`fall`, { falls })}
     />
   </>
 );

@@ -1,4 +1,4 @@
-import { type Item, unreachable } from "../../../src/index.ts";
+import { type Item, say, unreachable } from "../../../src/index.ts";
 import { TextField } from "../fields/TextField.tsx";
 import { BedFields } from "./bed/BedFields.tsx";
 import { CardSection } from "./CardSection.tsx";
@@ -15,10 +15,14 @@ export function ItemCard({ item }: { readonly item: Item }) {
   return (
     <>
       <div className="fields">
-        <TextField label="Name" value={item.name} onCommit={(name) => setItem(item, "name", { name })} />
+        <TextField
+          label={say`Name`}
+          value={item.name}
+          onCommit={(name) => setItem(item, say`name`, { name })}
+        />
         <SizeFields item={item} />
       </div>
-      <CardSection title="Place" open>
+      <CardSection title={say`Place`} open>
         <PlaceFields item={item} />
       </CardSection>
       <OwnFields item={item} />
@@ -40,46 +44,46 @@ function OwnFields({ item }: { readonly item: Item }) {
       return null;
     case "ground":
       return (
-        <CardSection title="Ground" open>
+        <CardSection title={say`Ground`} open>
           <GroundFacts ground={item} onSet={(what, changes) => setItem(item, what, changes)} />
         </CardSection>
       );
     case "path":
       return (
-        <CardSection title="Path" open>
+        <CardSection title={say`Path`} open>
           <PathFields item={item} />
         </CardSection>
       );
     case "house":
     case "shed":
       return (
-        <CardSection title="Building" open>
+        <CardSection title={say`Building`} open>
           <BuildingFields item={item} />
         </CardSection>
       );
     case "wall":
     case "fence":
       return (
-        <CardSection title="Built" open>
+        <CardSection title={say`Built`} open>
           <BarrierFields item={item} />
         </CardSection>
       );
     case "tree":
       return (
-        <CardSection title="Tree" open>
+        <CardSection title={say`Tree`} open>
           <TreeFields item={item} />
         </CardSection>
       );
     case "gate":
     case "door":
       return (
-        <CardSection title="Opening" open>
+        <CardSection title={say`Opening`} open>
           <OpeningFields item={item} />
         </CardSection>
       );
     case "tap":
       return (
-        <CardSection title="Tap" open>
+        <CardSection title={say`Tap`} open>
           <TapFields item={item} />
         </CardSection>
       );

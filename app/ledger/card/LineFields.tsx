@@ -1,4 +1,4 @@
-import type { ItemOf } from "../../../src/index.ts";
+import { type ItemOf, say } from "../../../src/index.ts";
 import { LengthField } from "../fields/LengthField.tsx";
 import { lengthsOf, lineWithSegment } from "./line-with-segment.ts";
 import { setItem } from "./set-item.ts";
@@ -7,7 +7,7 @@ import { setItem } from "./set-item.ts";
 export function LineFields({ item }: { readonly item: ItemOf<"path" | "wall" | "fence"> }) {
   const lengths = lengthsOf(item.points);
   const stretches = lengths.map((length, index) => ({
-    label: lengths.length === 1 ? "Length" : `Stretch ${index + 1}`,
+    label: lengths.length === 1 ? say`Length` : say`Stretch ${index + 1}`,
     length,
     index,
   }));
@@ -16,7 +16,7 @@ export function LineFields({ item }: { readonly item: ItemOf<"path" | "wall" | "
       key={label}
       label={label}
       value={length}
-      onCommit={(mm) => setItem(item, "length", { points: lineWithSegment(item.points, index, mm) })}
+      onCommit={(mm) => setItem(item, say`length`, { points: lineWithSegment(item.points, index, mm) })}
     />
   ));
 }

@@ -1,4 +1,4 @@
-import { boundsOf, boundsOfItem, type Item, nameOf } from "../../../src/index.ts";
+import { boundsOf, boundsOfItem, type Item, nameOf, say } from "../../../src/index.ts";
 import { openDialog } from "../../dialogs/open-dialog.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -15,24 +15,31 @@ export function PlaceFields({ item }: { readonly item: Item }) {
   const top = box.minY - corner.minY;
 
   const moveBy = (dx: number, dy: number) =>
-    commit(`Move ${nameOf(item)}`, [{ op: "move", id: item.id, by: [dx, dy] }]);
+    commit(say`Move ${nameOf(item)}`, [{ op: "move", id: item.id, by: [dx, dy] }]);
   const turnTo = (turn: number) =>
-    commit(`Turn ${nameOf(item)}`, [{ op: "turn", id: item.id, by: turn - item.turn }]);
+    commit(say`Turn ${nameOf(item)}`, [{ op: "turn", id: item.id, by: turn - item.turn }]);
 
   return (
     <>
       <LengthField
-        label="From the left"
+        label={say`From the left`}
         value={left}
         may="negative"
         onCommit={(mm) => moveBy(mm - left, 0)}
       />
-      <LengthField label="From the top" value={top} may="negative" onCommit={(mm) => moveBy(0, mm - top)} />
-      <NumberField label="Turned" unit="°" value={item.turn} least={-360} most={360} onCommit={turnTo} />
+      <LengthField
+        label={say`From the top`}
+        value={top}
+        may="negative"
+        onCommit={(mm) => moveBy(0, mm - top)}
+      />
+      <NumberField label={say`Turned`} unit="°" value={item.turn} least={-360} most={360} onCommit={turnTo} />
       <p className="wide">
-        <button type="button" className="link" onClick={() => openDialog("tape")}>
-          Place it by tape from two points
-        </button>
+        <button
+          type="button"
+          className="link"
+          onClick={() => openDialog("tape")}
+        >{say`Place it by tape from two points`}</button>
       </p>
     </>
   );

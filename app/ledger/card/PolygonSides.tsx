@@ -4,6 +4,7 @@ import {
   midpoint,
   type Ring,
   removeCorner,
+  say,
   yardWithSide,
 } from "../../../src/index.ts";
 import { LengthField } from "../fields/LengthField.tsx";
@@ -26,29 +27,25 @@ export function PolygonSides({ points, onCommit }: Props) {
       {sides.map(({ number, index, length, middle }) => (
         <li key={number}>
           <LengthField
-            label={`Side ${number}`}
+            label={say`Side ${number}`}
             value={length}
             onCommit={(mm) => onCommit(yardWithSide(points, index, mm))}
           />
           <button
             type="button"
             className="button small"
-            aria-label={`Put a corner into side ${number}`}
-            title="Put a corner into the middle of this side"
+            aria-label={say`Put a corner into side ${number}`}
+            title={say`Put a corner into the middle of this side`}
             onClick={() => onCommit(insertCorner(points, index, middle))}
-          >
-            + corner
-          </button>
+          >{say`+ corner`}</button>
           <button
             type="button"
             className="button small"
-            aria-label={`Take out the corner at the start of side ${number}`}
-            title="Take out the corner at the start of this side"
+            aria-label={say`Take out the corner at the start of side ${number}`}
+            title={say`Take out the corner at the start of this side`}
             aria-disabled={points.length <= FEWEST_CORNERS}
             onClick={() => points.length > FEWEST_CORNERS && onCommit(removeCorner(points, index))}
-          >
-            − corner
-          </button>
+          >{say`− corner`}</button>
         </li>
       ))}
     </ol>

@@ -1,4 +1,4 @@
-import { headingOf, type ItemOf, type Point, turned } from "../../../src/index.ts";
+import { headingOf, type ItemOf, type Point, say, turned } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { setItem } from "./set-item.ts";
@@ -19,15 +19,15 @@ export function RoofFallField({ item }: { readonly item: Building }) {
   const heading = (side: Side) => headingOf(turned(TOWARDS[side], item.turn), north);
   const gabled = item.roof === "gabled";
   const choices = gabled
-    ? PAIRS.map((side) => ({ value: side, label: `${heading(side)} and ${heading(ACROSS[side])}` }))
+    ? PAIRS.map((side) => ({ value: side, label: say`${heading(side)} and ${heading(ACROSS[side])}` }))
     : SIDES.map((side) => ({ value: side, label: heading(side) }));
   const { roofFalls } = item;
   return (
     <ChoiceField
-      label="Roof falls to the"
+      label={say`Roof falls to the`}
       value={gabled && !PAIRS.includes(roofFalls) ? ACROSS[roofFalls] : roofFalls}
       choices={choices}
-      onCommit={(side) => setItem(item, "roof", { roofFalls: side })}
+      onCommit={(side) => setItem(item, say`roof`, { roofFalls: side })}
     />
   );
 }

@@ -1,4 +1,4 @@
-import type { ItemOf, Shape } from "../../../src/index.ts";
+import { type ItemOf, midSentence, type Shape, say } from "../../../src/index.ts";
 import { LengthField } from "../fields/LengthField.tsx";
 import { grownTo } from "./grown-shape.ts";
 import { PolygonSides } from "./PolygonSides.tsx";
@@ -17,42 +17,42 @@ function sizesOf(shape: Exclude<Shape, { type: "polygon" }>): readonly SizeField
   switch (shape.type) {
     case "rectangle":
       return [
-        { label: "Width", value: shape.width, with: (width) => ({ ...shape, width }) },
-        { label: "Length", value: shape.length, with: (length) => ({ ...shape, length }) },
+        { label: say`Width`, value: shape.width, with: (width) => ({ ...shape, width }) },
+        { label: say`Length`, value: shape.length, with: (length) => ({ ...shape, length }) },
       ];
     case "oval":
       return shape.width === shape.length
         ? [
             {
-              label: "Across",
+              label: say`Across`,
               value: shape.width,
               with: (across) => ({ ...shape, width: across, length: across }),
             },
           ]
         : [
-            { label: "Width", value: shape.width, with: (width) => ({ ...shape, width }) },
-            { label: "Length", value: shape.length, with: (length) => ({ ...shape, length }) },
+            { label: say`Width`, value: shape.width, with: (width) => ({ ...shape, width }) },
+            { label: say`Length`, value: shape.length, with: (length) => ({ ...shape, length }) },
           ];
     case "l":
       return [
-        { label: "Width", value: shape.width, with: (width) => ({ ...shape, width }) },
-        { label: "Length", value: shape.length, with: (length) => ({ ...shape, length }) },
-        { label: "Upright arm", value: shape.armWidth, with: (armWidth) => ({ ...shape, armWidth }) },
-        { label: "Level arm", value: shape.armLength, with: (armLength) => ({ ...shape, armLength }) },
+        { label: say`Width`, value: shape.width, with: (width) => ({ ...shape, width }) },
+        { label: say`Length`, value: shape.length, with: (length) => ({ ...shape, length }) },
+        { label: say`Upright arm`, value: shape.armWidth, with: (armWidth) => ({ ...shape, armWidth }) },
+        { label: say`Level arm`, value: shape.armLength, with: (armLength) => ({ ...shape, armLength }) },
       ];
     case "u":
       return [
-        { label: "Width", value: shape.width, with: (width) => ({ ...shape, width }) },
-        { label: "Length", value: shape.length, with: (length) => ({ ...shape, length }) },
-        { label: "Bay width", value: shape.bayWidth, with: (bayWidth) => ({ ...shape, bayWidth }) },
-        { label: "Bay depth", value: shape.bayLength, with: (bayLength) => ({ ...shape, bayLength }) },
+        { label: say`Width`, value: shape.width, with: (width) => ({ ...shape, width }) },
+        { label: say`Length`, value: shape.length, with: (length) => ({ ...shape, length }) },
+        { label: say`Bay width`, value: shape.bayWidth, with: (bayWidth) => ({ ...shape, bayWidth }) },
+        { label: say`Bay depth`, value: shape.bayLength, with: (bayLength) => ({ ...shape, bayLength }) },
       ];
     case "keyhole":
       return [
-        { label: "Across", value: shape.diameter, with: (diameter) => ({ ...shape, diameter }) },
-        { label: "Way in", value: shape.slotWidth, with: (slotWidth) => ({ ...shape, slotWidth }) },
+        { label: say`Across`, value: shape.diameter, with: (diameter) => ({ ...shape, diameter }) },
+        { label: say`Way in`, value: shape.slotWidth, with: (slotWidth) => ({ ...shape, slotWidth }) },
         {
-          label: "Standing place",
+          label: say`Standing place`,
           value: shape.middleDiameter,
           with: (middleDiameter) => ({ ...shape, middleDiameter }),
         },
@@ -67,7 +67,7 @@ export function ShapeFields({ item }: { readonly item: Shaped }) {
     return (
       <PolygonSides
         points={shape.points}
-        onCommit={(points) => setItem(item, "outline", { shape: { type: "polygon", points } })}
+        onCommit={(points) => setItem(item, say`outline`, { shape: { type: "polygon", points } })}
       />
     );
   }
@@ -76,7 +76,7 @@ export function ShapeFields({ item }: { readonly item: Shaped }) {
       key={size.label}
       label={size.label}
       value={size.value}
-      onCommit={(mm) => setItem(item, size.label.toLowerCase(), { ...grownTo(item, size.with(mm)) })}
+      onCommit={(mm) => setItem(item, midSentence(size.label), { ...grownTo(item, size.with(mm)) })}
     />
   ));
 }

@@ -1,4 +1,4 @@
-import type { ItemOf } from "../../../src/index.ts";
+import { type ItemOf, say } from "../../../src/index.ts";
 import { NumberField } from "../fields/NumberField.tsx";
 import { setItem } from "./set-item.ts";
 
@@ -7,11 +7,11 @@ const LAST_STAGE = 9;
 /** Which spell of building a thing belongs to: takeoff, cost and build sheet can be had for each alone. */
 export const StageField = ({ item }: { readonly item: ItemOf<"bed" | "path"> }) => (
   <NumberField
-    label="Stage"
+    label={say`Stage`}
     whole
     least={1}
     most={LAST_STAGE}
     value={item.stage}
-    onCommit={(stage) => setItem(item, "stage", { stage })}
+    onCommit={(stage) => setItem(item, say`stage`, { stage })}
   />
 );

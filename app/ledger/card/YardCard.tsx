@@ -1,3 +1,4 @@
+import { say } from "../../../src/index.ts";
 import { openDialog } from "../../dialogs/open-dialog.ts";
 import { shownGarden } from "../../store/editor.ts";
 import { useEditor } from "../../store/use-editor.ts";
@@ -11,16 +12,20 @@ export function YardCard() {
     <div className="fields">
       <PolygonSides
         points={yard}
-        onCommit={(points) => commit("Set the yard’s outline", [{ op: "set-yard", yard: points }])}
+        onCommit={(points) => commit(say`Set the yard’s outline`, [{ op: "set-yard", yard: points }])}
       />
       <p className="wide">
-        <button type="button" className="link" onClick={() => openDialog("outline")}>
-          Type sides and turns as measured
-        </button>
+        <button
+          type="button"
+          className="link"
+          onClick={() => openDialog("outline")}
+        >{say`Type sides and turns as measured`}</button>
         <br />
-        <button type="button" className="link" onClick={() => openDialog("parcels")}>
-          Take it from a parcel file
-        </button>
+        <button
+          type="button"
+          className="link"
+          onClick={() => openDialog("parcels")}
+        >{say`Take it from a parcel file`}</button>
       </p>
     </div>
   );

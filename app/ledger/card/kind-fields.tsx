@@ -1,8 +1,9 @@
-import type { ItemOf } from "../../../src/index.ts";
+import { type ItemOf, say } from "../../../src/index.ts";
 import { CheckField } from "../fields/CheckField.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { LengthField } from "../fields/LengthField.tsx";
 import { NumberField } from "../fields/NumberField.tsx";
+import { toldChoices } from "../fields/told-choices.ts";
 import { COVERS } from "./ground-choices.ts";
 import { LeafMonthsFields } from "./LeafMonthsFields.tsx";
 import { RoofFallField } from "./RoofFallField.tsx";
@@ -13,39 +14,43 @@ import { setItem } from "./set-item.ts";
 
 export const PathFields = ({ item }: { readonly item: ItemOf<"path"> }) => (
   <>
-    <LengthField label="Width" value={item.width} onCommit={(width) => setItem(item, "width", { width })} />
+    <LengthField
+      label={say`Width`}
+      value={item.width}
+      onCommit={(width) => setItem(item, say`width`, { width })}
+    />
     <ChoiceField
-      label="Use"
+      label={say`Use`}
       value={item.use}
       choices={[
-        { value: "main", label: "Main way, wheeled along" },
-        { value: "side", label: "Side path, walked" },
+        { value: "main", label: say`Main way, wheeled along` },
+        { value: "side", label: say`Side path, walked` },
       ]}
-      onCommit={(use) => setItem(item, "use", { use })}
+      onCommit={(use) => setItem(item, say`use`, { use })}
     />
     <ChoiceField
-      label="Surface"
+      label={say`Surface`}
       value={item.surface}
-      choices={COVERS}
-      onCommit={(surface) => setItem(item, "surface", { surface })}
+      choices={toldChoices(COVERS)}
+      onCommit={(surface) => setItem(item, say`surface`, { surface })}
     />
     <LengthField
-      label="Surfacing depth"
+      label={say`Surfacing depth`}
       may="zero"
       value={item.depth}
-      note="0 where the ground is left as it is"
-      onCommit={(depth) => setItem(item, "surfacing", { depth })}
+      note={say`0 where the ground is left as it is`}
+      onCommit={(depth) => setItem(item, say`surfacing`, { depth })}
     />
     <ChoiceField
-      label="Edging"
+      label={say`Edging`}
       value={item.edging ?? "none"}
       choices={[
-        { value: "none", label: "None" },
-        { value: "timber", label: "Timber" },
-        { value: "metal", label: "Metal" },
-        { value: "brick", label: "Brick" },
+        { value: "none", label: say`None` },
+        { value: "timber", label: say`Timber` },
+        { value: "metal", label: say`Metal` },
+        { value: "brick", label: say`Brick` },
       ]}
-      onCommit={(edging) => setItem(item, "edging", { edging: edging === "none" ? null : edging })}
+      onCommit={(edging) => setItem(item, say`edging`, { edging: edging === "none" ? null : edging })}
     />
     <StageField item={item} />
   </>
@@ -54,31 +59,31 @@ export const PathFields = ({ item }: { readonly item: ItemOf<"path"> }) => (
 export const BuildingFields = ({ item }: { readonly item: ItemOf<"house" | "shed"> }) => (
   <>
     <LengthField
-      label="Height to the eaves"
+      label={say`Height to the eaves`}
       value={item.height}
-      onCommit={(height) => setItem(item, "height", { height })}
+      onCommit={(height) => setItem(item, say`height`, { height })}
     />
     <ChoiceField
-      label="Roof"
+      label={say`Roof`}
       value={item.roof}
       choices={[
-        { value: "flat", label: "Flat" },
-        { value: "gabled", label: "Gabled" },
-        { value: "single-pitch", label: "Single pitch" },
+        { value: "flat", label: say`Flat` },
+        { value: "gabled", label: say`Gabled` },
+        { value: "single-pitch", label: say`Single pitch` },
       ]}
-      onCommit={(roof) => setItem(item, "roof", { roof })}
+      onCommit={(roof) => setItem(item, say`roof`, { roof })}
     />
     <LengthField
-      label="Eaves to ridge"
+      label={say`Eaves to ridge`}
       may="zero"
       value={item.roofRise}
-      onCommit={(roofRise) => setItem(item, "roof", { roofRise })}
+      onCommit={(roofRise) => setItem(item, say`roof`, { roofRise })}
     />
     <RoofFallField item={item} />
     <CheckField
-      label="Painted before lead paint was given up"
+      label={say`Painted before lead paint was given up`}
       checked={item.oldPaint}
-      onCommit={(oldPaint) => setItem(item, "old paint", { oldPaint })}
+      onCommit={(oldPaint) => setItem(item, say`old paint`, { oldPaint })}
     />
   </>
 );
@@ -86,29 +91,29 @@ export const BuildingFields = ({ item }: { readonly item: ItemOf<"house" | "shed
 export const BarrierFields = ({ item }: { readonly item: ItemOf<"wall" | "fence"> }) => (
   <>
     <LengthField
-      label="Height"
+      label={say`Height`}
       value={item.height}
-      onCommit={(height) => setItem(item, "height", { height })}
+      onCommit={(height) => setItem(item, say`height`, { height })}
     />
     <LengthField
-      label="Thickness"
+      label={say`Thickness`}
       value={item.thickness}
-      onCommit={(thickness) => setItem(item, "thickness", { thickness })}
+      onCommit={(thickness) => setItem(item, say`thickness`, { thickness })}
     />
     {item.kind === "fence" ? (
       <NumberField
-        label="Open, share that is gaps"
+        label={say`Open, share that is gaps`}
         unit="%"
         least={0}
         most={100}
         value={item.open * 100}
-        onCommit={(percent) => setItem(item, "gaps", { open: percent / 100 })}
+        onCommit={(percent) => setItem(item, say`gaps`, { open: percent / 100 })}
       />
     ) : (
       <CheckField
-        label="Painted before lead paint was given up"
+        label={say`Painted before lead paint was given up`}
         checked={item.oldPaint}
-        onCommit={(oldPaint) => setItem(item, "old paint", { oldPaint })}
+        onCommit={(oldPaint) => setItem(item, say`old paint`, { oldPaint })}
       />
     )}
   </>
@@ -117,60 +122,60 @@ export const BarrierFields = ({ item }: { readonly item: ItemOf<"wall" | "fence"
 export const TreeFields = ({ item }: { readonly item: ItemOf<"tree"> }) => (
   <>
     <LengthField
-      label="Crown across"
+      label={say`Crown across`}
       value={item.canopy}
-      onCommit={(canopy) => setItem(item, "crown", { canopy })}
+      onCommit={(canopy) => setItem(item, say`crown`, { canopy })}
     />
     <LengthField
-      label="Height"
+      label={say`Height`}
       value={item.height}
-      onCommit={(height) => setItem(item, "height", { height })}
+      onCommit={(height) => setItem(item, say`height`, { height })}
     />
     <LengthField
-      label="Ground to crown"
+      label={say`Ground to crown`}
       may="zero"
       value={item.crownBase}
-      onCommit={(crownBase) => setItem(item, "crown", { crownBase })}
+      onCommit={(crownBase) => setItem(item, say`crown`, { crownBase })}
     />
     <LengthField
-      label="Trunk across"
+      label={say`Trunk across`}
       value={item.trunk}
-      onCommit={(trunk) => setItem(item, "trunk", { trunk })}
+      onCommit={(trunk) => setItem(item, say`trunk`, { trunk })}
     />
     <ChoiceField
-      label="Leaf"
+      label={say`Leaf`}
       value={item.leaf}
       choices={[
-        { value: "leaf-dropping", label: "Drops its leaves" },
-        { value: "evergreen", label: "Evergreen" },
+        { value: "leaf-dropping", label: say`Drops its leaves` },
+        { value: "evergreen", label: say`Evergreen` },
       ]}
-      onCommit={(leaf) => setItem(item, "leaf", { leaf })}
+      onCommit={(leaf) => setItem(item, say`leaf`, { leaf })}
     />
     <LeafMonthsFields item={item} />
     <ChoiceField
-      label="Species"
+      label={say`Species`}
       value={item.species}
       choices={[
-        { value: "other", label: "Any other" },
-        { value: "black-walnut", label: "Black walnut" },
+        { value: "other", label: say`Any other` },
+        { value: "black-walnut", label: say`Black walnut` },
       ]}
-      onCommit={(species) => setItem(item, "species", { species })}
+      onCommit={(species) => setItem(item, say`species`, { species })}
     />
     <NumberField
-      label="Light through, in leaf"
+      label={say`Light through, in leaf`}
       unit="%"
       least={0}
       most={100}
       value={item.lightInLeaf * 100}
-      onCommit={(percent) => setItem(item, "light", { lightInLeaf: percent / 100 })}
+      onCommit={(percent) => setItem(item, say`light`, { lightInLeaf: percent / 100 })}
     />
     <NumberField
-      label="Light through, bare"
+      label={say`Light through, bare`}
       unit="%"
       least={0}
       most={100}
       value={item.lightBare * 100}
-      onCommit={(percent) => setItem(item, "light", { lightBare: percent / 100 })}
+      onCommit={(percent) => setItem(item, say`light`, { lightBare: percent / 100 })}
     />
   </>
 );
@@ -178,34 +183,34 @@ export const TreeFields = ({ item }: { readonly item: ItemOf<"tree"> }) => (
 export const OpeningFields = ({ item }: { readonly item: ItemOf<"gate" | "door"> }) => (
   <>
     <LengthField
-      label="Clear opening"
+      label={say`Clear opening`}
       value={item.width}
-      onCommit={(width) => setItem(item, "opening", { width })}
+      onCommit={(width) => setItem(item, say`opening`, { width })}
     />
     <ChoiceField
-      label="Hung at"
+      label={say`Hung at`}
       value={item.hinge}
       choices={[
-        { value: "left", label: "Left" },
-        { value: "right", label: "Right" },
+        { value: "left", label: say`Left` },
+        { value: "right", label: say`Right` },
       ]}
-      onCommit={(hinge) => setItem(item, "hinge", { hinge })}
+      onCommit={(hinge) => setItem(item, say`hinge`, { hinge })}
     />
     <ChoiceField
-      label="Opens"
+      label={say`Opens`}
       value={item.swing}
       choices={[
-        { value: "out", label: "Outwards" },
-        { value: "in", label: "Inwards" },
-        { value: "sliding", label: "Sliding" },
+        { value: "out", label: say`Outwards` },
+        { value: "in", label: say`Inwards` },
+        { value: "sliding", label: say`Sliding` },
       ]}
-      onCommit={(swing) => setItem(item, "swing", { swing })}
+      onCommit={(swing) => setItem(item, say`swing`, { swing })}
     />
     {item.kind === "door" ? (
       <CheckField
-        label="The kitchen door, lettuce goes this way"
+        label={say`The kitchen door, lettuce goes this way`}
         checked={item.kitchen}
-        onCommit={(kitchen) => setItem(item, "kitchen door", { kitchen })}
+        onCommit={(kitchen) => setItem(item, say`kitchen door`, { kitchen })}
       />
     ) : null}
   </>

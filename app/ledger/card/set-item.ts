@@ -1,4 +1,4 @@
-import { type Item, nameOf } from "../../../src/index.ts";
+import { type Item, nameOf, say } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 
 /**
@@ -7,5 +7,5 @@ import { useEditor } from "../../store/use-editor.ts";
  * @throws RangeError where no garden may hold the value; nothing is changed then
  */
 export function setItem(item: Item, what: string, changes: Readonly<Record<string, unknown>>): void {
-  useEditor.getState().commit(`Set ${what} of ${nameOf(item)}`, [{ op: "set", id: item.id, changes }]);
+  useEditor.getState().commit(say`Set ${what} of ${nameOf(item)}`, [{ op: "set", id: item.id, changes }]);
 }

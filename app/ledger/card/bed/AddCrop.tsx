@@ -8,6 +8,8 @@ import {
   nameOf,
   newPlanting,
   rootRun,
+  say,
+  told,
   type Units,
 } from "../../../../src/index.ts";
 import { focusBoard } from "../../../plan/hands/board.ts";
@@ -36,7 +38,7 @@ export function AddCrop({ bed, units }: Props) {
     const planting = newPlanting(crop.id);
     useEditor
       .getState()
-      .commit(`Plant ${plantingIn(planting, nameOf(bed))}`, [
+      .commit(say`Plant ${plantingIn(planting, nameOf(bed))}`, [
         { op: "set", id: bed.id, changes: { plantings: [...bed.plantings, planting] } },
       ]);
     setSought("");
@@ -51,13 +53,13 @@ export function AddCrop({ bed, units }: Props) {
   return (
     <>
       <div className="field">
-        <label htmlFor={id}>Add a crop</label>
+        <label htmlFor={id}>{say`Add a crop`}</label>
         <span className="field-box">
           <input
             id={id}
             type="search"
             autoComplete="off"
-            placeholder="Type a name, such as beans"
+            placeholder={say`Type a name, such as beans`}
             value={sought}
             aria-describedby={`${id}-found`}
             onChange={(event) => setSought(event.target.value)}
@@ -72,26 +74,24 @@ export function AddCrop({ bed, units }: Props) {
         </span>
       </div>
       <p className="unseen" id={`${id}-found`} role="status">
-        {sought ? `${found.length} found; Enter adds the first.` : ""}
+        {sought ? say`${found.length} found; Enter adds the first.` : ""}
       </p>
       {sought ? (
-        <ul className="crop-found" aria-label="Crops found">
+        <ul className="crop-found" aria-label={say`Crops found`}>
           {found.slice(0, MOST_SHOWN).map((crop) => (
             <li key={crop.id}>
               <button type="button" className="button" onClick={() => add(crop)}>
-                {crop.name} <small>{needs(crop, units)}</small>
+                {told(crop.name)} <small>{needs(crop, units)}</small>
               </button>
               <button
                 type="button"
                 className="button small"
-                aria-label={`Draw the place of ${cropTitle(crop.id)}`}
+                aria-label={say`Draw the place of ${cropTitle(crop.id)}`}
                 onClick={() => draw(crop)}
-              >
-                Draw it
-              </button>
+              >{say`Draw it`}</button>
             </li>
           ))}
-          {found.length === 0 ? <li className="quiet">Not in the crop table.</li> : null}
+          {found.length === 0 ? <li className="quiet">{say`Not in the crop table.`}</li> : null}
         </ul>
       ) : null}
     </>
@@ -99,7 +99,7 @@ export function AddCrop({ bed, units }: Props) {
 }
 
 const needs = (crop: Crop, units: Units): string =>
-  `${formatShort(rootRun(crop, "soil"), units)} of soil, ${formatShort(rootRun(crop, "hard"), units)} over paving`;
+  say`${formatShort(rootRun(crop, "soil"), units)} of soil, ${formatShort(rootRun(crop, "hard"), units)} over paving`;
 
 /** By any word's beginning, in the name or the botanical name or the family. */
 function search(text: string): readonly Crop[] {
@@ -110,5 +110,5 @@ function search(text: string): readonly Crop[] {
       .toLowerCase()
       .split(/[^\p{L}]+/u)
       .some((word) => word.startsWith(wanted)) || words.toLowerCase().startsWith(wanted);
-  return CROPS.filter(({ name, botanical, family }) => begins(name) || begins(botanical) || begins(family));
+  return CROPS.filter(({ name, botanical, family }) => [name, told(name), botanical, family].some(begins));
 }

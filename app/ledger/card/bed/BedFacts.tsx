@@ -7,6 +7,7 @@ import {
   formatVolume,
   formatWeight,
   type ItemOf,
+  say,
   type Takeoff,
   type Units,
 } from "../../../../src/index.ts";
@@ -33,7 +34,7 @@ export function BedFacts({ bed, units }: Props) {
   const access = useFindings((s) => s.access);
   const ways = wayFacts(access, bed.id, units);
   if (takeoff) return <SoilAndWays takeoff={takeoff} ways={ways} bed={bed} units={units} />;
-  return ways.length > 0 ? <FactList facts={ways} /> : <p className="wide quiet">Reckoning…</p>;
+  return ways.length > 0 ? <FactList facts={ways} /> : <p className="wide quiet">{say`Reckoning…`}</p>;
 }
 
 interface SoilProps extends Props {
@@ -70,28 +71,32 @@ function soilFacts(takeoff: Takeoff, id: string, units: Units): readonly Fact[] 
   if (!bed) return [];
   return [
     {
-      label: "Stands",
+      label: say`Stands`,
       value: formatShort(bed.wallHeight, units),
-      how: "the wall by its real sizes, not its trade name",
+      how: say`the wall by its real sizes, not its trade name`,
     },
     {
-      label: "Soil depth",
+      label: say`Soil depth`,
       value: formatShort(bed.soilDepth, units),
-      how: "wall less what is left below the rim",
+      how: say`wall less what is left below the rim`,
     },
-    { label: "Soil to plant", value: formatArea(bed.soilAreaMm2, units), how: "inside the wall" },
+    { label: say`Soil to plant`, value: formatArea(bed.soilAreaMm2, units), how: say`inside the wall` },
     {
-      label: "Soil",
+      label: say`Soil`,
       value: formatVolume(bed.soilVolumeL, units),
       how: `${formatArea(bed.soilAreaMm2, units)} × ${formatShort(bed.soilDepth, units)}`,
     },
-    { label: "Order", value: formatVolume(bed.orderVolumeL, units), how: orderWords(bed, units) },
+    { label: say`Order`, value: formatVolume(bed.orderVolumeL, units), how: orderWords(bed, units) },
     {
-      label: "Weight",
+      label: say`Weight`,
       value: formatWeight(bed.weightKg, units),
-      how: `of the fill, soaked: ${loadWords(bed.loadKgM2, units)}`,
+      how: say`of the fill, soaked: ${loadWords(bed.loadKgM2, units)}`,
     },
-    { label: "Cost", value: formatMoney(bed.cost, takeoff.currency), how: "its share of what is bought" },
+    {
+      label: say`Cost`,
+      value: formatMoney(bed.cost, takeoff.currency),
+      how: say`its share of what is bought`,
+    },
     ...whyFacts(bed),
   ];
 }
@@ -100,9 +105,9 @@ function soilFacts(takeoff: Takeoff, id: string, units: Units): readonly Fact[] 
 function orderWords({ newSoilL, settlingL, soilHaveL, woodyVolumeL }: BedTakeoff, units: Units): string {
   const volume = (litres: number) => formatVolume(litres, units);
   const parts = [
-    `${volume(newSoilL)} and ${volume(settlingL)} that settles`,
-    soilHaveL > 0 ? `${volume(soilHaveL)} is in it` : "",
-    woodyVolumeL > 0 ? `${volume(woodyVolumeL)} of wood below` : "",
+    say`${volume(newSoilL)} and ${volume(settlingL)} that settles`,
+    soilHaveL > 0 ? say`${volume(soilHaveL)} is in it` : "",
+    woodyVolumeL > 0 ? say`${volume(woodyVolumeL)} of wood below` : "",
   ];
   return parts.filter(Boolean).join("; ");
 }
@@ -116,9 +121,9 @@ function whyFacts({ posts, postsWhy, stakes, stakesWhy, ties, tiesWhy }: BedTake
   const fact = (label: string, count: number, how: string | null) =>
     count > 0 && how !== null ? [{ label, value: `${count}`, how }] : [];
   return [
-    ...fact("Corner posts", posts, postsWhy),
-    ...fact("Stakes", stakes, stakesWhy),
-    ...fact("Ties", ties, tiesWhy),
+    ...fact(say`Corner posts`, posts, postsWhy),
+    ...fact(say`Stakes`, stakes, stakesWhy),
+    ...fact(say`Ties`, ties, tiesWhy),
   ];
 }
 
@@ -127,30 +132,30 @@ function wayFacts(access: Findings["access"], id: string, units: Units): readonl
   if (!bed) return [];
   return [
     {
-      label: "Farthest soil",
+      label: say`Farthest soil`,
       value: Number.isFinite(bed.farthest.distance)
         ? formatShort(bed.farthest.distance, units)
-        : "cannot be reached",
-      how: `from a standing edge; reach is ${formatShort(bed.reach, units)}`,
+        : say`cannot be reached`,
+      how: say`from a standing edge; reach is ${formatShort(bed.reach, units)}`,
     },
     {
-      label: "Walk to the kitchen",
-      value: bed.kitchen ? formatDistance(bed.kitchen.length, units) : "no way",
-      how: "along free ground from the door",
+      label: say`Walk to the kitchen`,
+      value: bed.kitchen ? formatDistance(bed.kitchen.length, units) : say`no way`,
+      how: say`along free ground from the door`,
     },
     {
-      label: "Hose",
-      value: bed.hose ? formatDistance(bed.hose.length, units) : "no tap in reach",
-      how: "from the nearest tap to the far corner",
+      label: say`Hose`,
+      value: bed.hose ? formatDistance(bed.hose.length, units) : say`no tap in reach`,
+      how: say`from the nearest tap to the far corner`,
     },
     {
-      label: "Way from the gate",
+      label: say`Way from the gate`,
       value: bed.fromGate
         ? bed.fromGate.width > 0
           ? formatShort(bed.fromGate.width, units)
-          : "closed"
-        : "no gate",
-      how: "clear width at its narrowest",
+          : say`closed`
+        : say`no gate`,
+      how: say`clear width at its narrowest`,
     },
   ];
 }

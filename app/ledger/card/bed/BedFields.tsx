@@ -1,5 +1,16 @@
 import { memo } from "react";
-import { cropIdsOf, INCH, type ItemOf, plantsOf, type Site, say, type Units } from "../../../../src/index.ts";
+import {
+  cropIdsOf,
+  INCH,
+  type ItemOf,
+  plantsOf,
+  type Site,
+  say,
+  sayCount,
+  told,
+  type Units,
+  word,
+} from "../../../../src/index.ts";
 import { useMarks } from "../../../plan/hands/marks.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
@@ -21,9 +32,9 @@ const USUAL_TRELLIS = 72 * INCH;
 const USUAL_LEGS = 27 * INCH;
 
 const FILL_WORDS: Readonly<Record<Bed["fill"]["way"], string>> = {
-  mix: "mix",
-  layered: "layered",
-  native: "own soil",
+  mix: word("mix"),
+  layered: word("layered"),
+  native: word("own soil"),
 };
 
 /** The same but for its place: while a bed is dragged its card has nothing to do. */
@@ -41,38 +52,41 @@ function BedFieldsInner({ bed }: { readonly bed: Bed }) {
   const held = useMarks(({ patch }) => patch?.id === bed.id);
   return (
     <>
-      <CardSection title="Wall" gist={wallGist(bed, units)}>
+      <CardSection title={say`Wall`} gist={wallGist(bed, units)}>
         <WallFields bed={bed} units={units} />
       </CardSection>
-      <CardSection title="Bottom and fill" gist={`${bottomGist(bed)}, ${FILL_WORDS[bed.fill.way]}`}>
+      <CardSection
+        title={say`Bottom and fill`}
+        gist={`${bottomGist(bed)}, ${told(FILL_WORDS[bed.fill.way])}`}
+      >
         <BottomFields bed={bed} />
         <FillFields bed={bed} />
         <MulchFields bed={bed} />
       </CardSection>
-      <CardSection title="Standing and stage" gist={standingGist(bed)}>
+      <CardSection title={say`Standing and stage`} gist={standingGist(bed)}>
         <StandingFields bed={bed} />
       </CardSection>
-      <CardSection title="Crops" gist={cropsGist(bed, site)} wanted={held}>
+      <CardSection title={say`Crops`} gist={cropsGist(bed, site)} wanted={held}>
         <CropsField bed={bed} units={units} />
         <OptionalLength
-          has="Trellis"
-          label="Trellis above the soil"
+          has={say`Trellis`}
+          label={say`Trellis above the soil`}
           value={bed.trellis}
           usual={USUAL_TRELLIS}
-          onCommit={(trellis) => setItem(bed, "trellis", { trellis })}
+          onCommit={(trellis) => setItem(bed, say`trellis`, { trellis })}
         />
         <OptionalLength
-          has="On legs, as a table"
-          label="Ground to the underside"
+          has={say`On legs, as a table`}
+          label={say`Ground to the underside`}
           value={bed.legs}
           usual={USUAL_LEGS}
-          onCommit={(legs) => setItem(bed, "legs", { legs })}
+          onCommit={(legs) => setItem(bed, say`legs`, { legs })}
         />
       </CardSection>
       <CardSection title={say`Water`} gist={deliveryWord(bed.watering)}>
         <WaterFields bed={bed} units={units} />
       </CardSection>
-      <CardSection title="What follows" open>
+      <CardSection title={say`What follows`} open>
         <BedFacts bed={bed} units={units} />
       </CardSection>
     </>
@@ -84,24 +98,28 @@ function wallGist({ wall }: Bed, units: Units): string {
     case "boards":
       return `${boardName(wall.board, units)}, ${courses(wall.courses)}`;
     case "masonry":
-      return `masonry, ${courses(wall.courses)}`;
+      return say`masonry, ${courses(wall.courses)}`;
     case "metal":
+      return say`metal`;
     case "fabric":
+      return say`fabric`;
     case "mound":
-      return wall.made;
+      return say`mound`;
   }
 }
 
-const courses = (count: number): string => (count === 1 ? "1 course" : `${count} courses`);
+const courses = (count: number): string =>
+  sayCount(count, { one: "{{count}} course", other: "{{count}} courses" });
 
 function bottomGist({ bottom }: Bed): string {
-  const parts = [bottom.mesh ? "mesh" : "", bottom.liner ? "liner" : ""].filter(Boolean);
-  return parts.length > 0 ? parts.join(" and ") : "open";
+  if (bottom.mesh) return bottom.liner ? say`mesh and liner` : say`mesh`;
+  return bottom.liner ? say`liner` : say`open`;
 }
 
 function cropsGist(bed: Bed, site: Site): string {
   const { length } = cropIdsOf(bed);
-  if (length === 0) return "none yet";
+  if (length === 0) return say`none yet`;
   const plants = plantsOf(bed, site).reduce((sum, { count }) => sum + count, 0);
-  return `${length} ${length === 1 ? "crop" : "crops"}, ${plants} ${plants === 1 ? "plant" : "plants"}`;
+  const crops = sayCount(length, { one: "{{count}} crop", other: "{{count}} crops" });
+  return `${crops}, ${sayCount(plants, { one: "{{count}} plant", other: "{{count}} plants" })}`;
 }

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { type ItemOf, nameOf, TIMBERS, type Units } from "../../../../src/index.ts";
+import { type ItemOf, nameOf, say, TIMBERS, type Units } from "../../../../src/index.ts";
 import { useEditor } from "../../../store/use-editor.ts";
 import { CheckField } from "../../fields/CheckField.tsx";
 import { type Choice, ChoiceField } from "../../fields/ChoiceField.tsx";
@@ -15,11 +15,13 @@ interface BoardProps {
   readonly set: SetWall;
 }
 
-const TIMBER_CHOICES: readonly Choice<string>[] = TIMBERS.map(({ id, label, besideFood }) => ({
-  value: id,
-  label:
-    besideFood === "fit" ? label : `${label} (${besideFood === "unfit" ? "not beside food" : "with care"})`,
-}));
+const timberChoices = (): readonly Choice<string>[] =>
+  TIMBERS.map(({ id, label, besideFood }) => ({ value: id, label: withCare(label, besideFood) }));
+
+function withCare(label: string, besideFood: (typeof TIMBERS)[number]["besideFood"]): string {
+  if (besideFood === "fit") return label;
+  return besideFood === "unfit" ? say`${label} (not beside food)` : say`${label} (with care)`;
+}
 
 /** What a choice of board is while its sizes are being typed. */
 const ANOTHER = "another";
@@ -33,15 +35,15 @@ export function BoardFields({ bed, wall, units, set }: BoardProps) {
   return (
     <>
       <ChoiceField
-        label="Board"
+        label={say`Board`}
         value={typing ? ANOTHER : wall.board}
         choices={[
           ...boardChoices(units, wall.board, own),
-          { value: ANOTHER, label: "A board I have, by its sizes…" },
+          { value: ANOTHER, label: say`A board I have, by its sizes…` },
         ]}
         onCommit={(board) => {
           setTyping(board === ANOTHER);
-          if (board !== ANOTHER) set("board", { ...wall, board });
+          if (board !== ANOTHER) set(say`board`, { ...wall, board });
         }}
       />
       {typing ? (
@@ -55,56 +57,60 @@ export function BoardFields({ bed, wall, units, set }: BoardProps) {
         />
       ) : null}
       <ChoiceField
-        label="Timber"
+        label={say`Timber`}
         value={wall.timber}
-        choices={TIMBER_CHOICES}
-        {...(timber ? { note: `${timber.life.join(" to ")} years in the soil. ${timber.note}` } : {})}
-        onCommit={(id) => set("timber", { ...wall, timber: id })}
+        choices={timberChoices()}
+        {...(timber
+          ? { note: say`${timber.life[0]} to ${timber.life[1]} years in the soil. ${timber.note}` }
+          : {})}
+        onCommit={(id) => set(say`timber`, { ...wall, timber: id })}
       />
       <NumberField
-        label="Courses"
+        label={say`Courses`}
         whole
         least={1}
         most={MOST_COURSES}
         value={wall.courses}
-        onCommit={(courses) => set("courses", { ...wall, courses })}
+        onCommit={(courses) => set(say`courses`, { ...wall, courses })}
       />
       <ChoiceField
-        label="Corners"
+        label={say`Corners`}
         value={wall.corner}
         choices={[
-          { value: "ends-between-sides", label: "Ends between the sides" },
-          { value: "ends-over-sides", label: "Ends over the sides" },
+          { value: "ends-between-sides", label: say`Ends between the sides` },
+          { value: "ends-over-sides", label: say`Ends over the sides` },
         ]}
-        onCommit={(corner) => set("corners", { ...wall, corner })}
+        onCommit={(corner) => set(say`corners`, { ...wall, corner })}
       />
       <ChoiceField
-        label="Cap rail"
+        label={say`Cap rail`}
         value={wall.capRail ?? NO_RAIL}
         choices={[
-          { value: NO_RAIL, label: "None" },
+          { value: NO_RAIL, label: say`None` },
           ...boardChoices(units, wall.capRail, own).map(({ value, label }) => ({
             value,
-            label: `${label}, flat on top`,
+            label: say`${label}, flat on top`,
           })),
         ]}
-        onCommit={(board) => set("cap rail", { ...wall, capRail: board === NO_RAIL ? null : board })}
+        onCommit={(board) => set(say`cap rail`, { ...wall, capRail: board === NO_RAIL ? null : board })}
       />
       <ChoiceField
-        label="Kept from bowing by"
+        label={say`Kept from bowing by`}
         value={wall.bracing}
         choices={[
-          { value: "none", label: "Nothing" },
-          { value: "stakes", label: "Stakes" },
-          { value: "stakes-and-ties", label: "Stakes and ties across" },
+          { value: "none", label: say`Nothing` },
+          { value: "stakes", label: say`Stakes` },
+          { value: "stakes-and-ties", label: say`Stakes and ties across` },
         ]}
-        onCommit={(bracing) => set("bracing", { ...wall, bracing })}
+        onCommit={(bracing) => set(say`bracing`, { ...wall, bracing })}
       />
       <CheckField
-        label="A post in each corner, inside"
+        label={say`A post in each corner, inside`}
         checked={wall.cornerPosts}
-        note={wall.cornerPosts ? "The boards are screwed to it." : "The boards are screwed into end grain."}
-        onCommit={(cornerPosts) => set("corner posts", { ...wall, cornerPosts })}
+        note={
+          wall.cornerPosts ? say`The boards are screwed to it.` : say`The boards are screwed into end grain.`
+        }
+        onCommit={(cornerPosts) => set(say`corner posts`, { ...wall, cornerPosts })}
       />
     </>
   );
@@ -113,7 +119,7 @@ export function BoardFields({ bed, wall, units, set }: BoardProps) {
 /** Makes the wall of a board of the gardener's own, and keeps that board with those on offer: one step of history. */
 function takeOwnBoard(bed: ItemOf<"bed">, wall: Made<"boards">, board: string): void {
   const { garden, commit } = useEditor.getState();
-  commit(`Set board of ${nameOf(bed)}`, [
+  commit(say`Set ${say`board`} of ${nameOf(bed)}`, [
     { op: "set-garden", changes: { cutting: withOwnBoard(garden.cutting, board) } },
     { op: "set", id: bed.id, changes: { wall: { ...wall, board } } },
   ]);

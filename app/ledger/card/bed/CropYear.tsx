@@ -1,5 +1,12 @@
 import { useId } from "react";
-import { frostsOf, MONTH_NAMES, type PlantedPatch, type Site, type Standing } from "../../../../src/index.ts";
+import {
+  frostsOf,
+  MONTH_NAMES,
+  type PlantedPatch,
+  type Site,
+  type Standing,
+  say,
+} from "../../../../src/index.ts";
 import { useMoment } from "../../../moment/moment.ts";
 import { dayOfYear, YEAR_DAYS } from "../../../moment/year-days.ts";
 import { cropTitle } from "../../../planting/crop-words.ts";
@@ -52,10 +59,7 @@ export function CropYear({ patches, site }: Props) {
         ))}
       </div>
       <DayField patches={patches} />
-      <p className="crop-year-key">
-        Open: growing. Filled: ready to pick. Dashed: last frost {yearDayWords(last)}, first frost{" "}
-        {yearDayWords(first)}.
-      </p>
+      <p className="crop-year-key">{say`Open: growing. Filled: ready to pick. Dashed: last frost ${yearDayWords(last)}, first frost ${yearDayWords(first)}.`}</p>
     </div>
   );
 }
@@ -96,19 +100,21 @@ function DayField({ patches }: { readonly patches: readonly PlantedPatch[] }) {
   const id = useId();
   const chosen = useShownDay((s) => s.day);
   const bySun = useMoment((s) => s.open);
-  if (bySun) return <p className="crop-year-key">The plan shows the day of the Sun leaf.</p>;
+  if (bySun) return <p className="crop-year-key">{say`The plan shows the day of the Sun leaf.`}</p>;
   const day = chosen ?? fullestDay(patches) ?? 1;
   const words = yearDayWords(day);
   return (
     <div className="crop-year-day">
-      <label htmlFor={id}>On the plan</label>
+      <label htmlFor={id}>{say`On the plan`}</label>
       <span>
         <strong>{words}</strong>
-        {chosen === null ? " when most is planted" : null}
+        {chosen === null ? ` ${say`when most is planted`}` : null}
         {chosen === null ? null : (
-          <button type="button" className="link" onClick={() => showDay(null)}>
-            When most is planted
-          </button>
+          <button
+            type="button"
+            className="link"
+            onClick={() => showDay(null)}
+          >{say`When most is planted`}</button>
         )}
       </span>
       <input

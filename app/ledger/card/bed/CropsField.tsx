@@ -1,4 +1,4 @@
-import { type ItemOf, plantsOf, type Units } from "../../../../src/index.ts";
+import { type ItemOf, plantsOf, say, type Units } from "../../../../src/index.ts";
 import { shownGarden } from "../../../store/editor.ts";
 import { useEditor } from "../../../store/use-editor.ts";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
@@ -21,7 +21,7 @@ export function CropsField({ bed, units }: Props) {
   return (
     <div className="crops wide">
       {patches.length > 0 ? <CropYear patches={patches} site={site} /> : null}
-      <ol className="plantings" aria-label="Crops in this bed">
+      <ol className="plantings" aria-label={say`Crops in this bed`}>
         {patches.map((patch) => (
           <PlantingEntry
             key={`${patch.index} ${patch.crop}`}
@@ -35,15 +35,15 @@ export function CropsField({ bed, units }: Props) {
       <AddCrop bed={bed} units={units} />
       <LastYearField bed={bed} />
       <ChoiceField
-        label="In winter"
+        label={say`In winter`}
         value={bed.winter}
         choices={[
-          { value: "cover-crop", label: "A cover crop" },
-          { value: "mulch", label: "Mulch" },
-          { value: "sheet", label: "A sheet over it" },
-          { value: "nothing", label: "Nothing" },
+          { value: "cover-crop", label: say`A cover crop` },
+          { value: "mulch", label: say`Mulch` },
+          { value: "sheet", label: say`A sheet over it` },
+          { value: "nothing", label: say`Nothing` },
         ]}
-        onCommit={(winter) => setItem(bed, "winter", { winter })}
+        onCommit={(winter) => setItem(bed, say`winter`, { winter })}
       />
     </div>
   );

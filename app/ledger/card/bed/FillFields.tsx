@@ -1,8 +1,9 @@
-import { INCH, type ItemOf } from "../../../../src/index.ts";
+import { INCH, type ItemOf, say, word } from "../../../../src/index.ts";
 import { CheckField } from "../../fields/CheckField.tsx";
 import { type Choice, ChoiceField } from "../../fields/ChoiceField.tsx";
 import { LengthField } from "../../fields/LengthField.tsx";
 import { OptionalLength } from "../../fields/OptionalLength.tsx";
+import { toldChoices } from "../../fields/told-choices.ts";
 import { setItem } from "../set-item.ts";
 import { RecipeFields } from "./RecipeFields.tsx";
 
@@ -10,13 +11,13 @@ type Bed = ItemOf<"bed">;
 type Mulch = NonNullable<Bed["mulch"]>["material"] | "none";
 
 const MULCHES: readonly Choice<Mulch>[] = [
-  { value: "none", label: "None" },
-  { value: "straw", label: "Straw" },
-  { value: "leaves", label: "Leaves" },
-  { value: "wood-chips", label: "Wood chips" },
-  { value: "bark", label: "Bark" },
-  { value: "grass-clippings", label: "Grass clippings" },
-  { value: "compost", label: "Compost" },
+  { value: "none", label: word("None") },
+  { value: "straw", label: word("Straw") },
+  { value: "leaves", label: word("Leaves") },
+  { value: "wood-chips", label: word("Wood chips") },
+  { value: "bark", label: word("Bark") },
+  { value: "grass-clippings", label: word("Grass clippings") },
+  { value: "compost", label: word("Compost") },
 ];
 
 /** Two inches of mulch and half-inch mesh are what is commonly used to start with. */
@@ -29,24 +30,24 @@ export function BottomFields({ bed }: { readonly bed: Bed }) {
   return (
     <>
       <ChoiceField
-        label="Liner"
+        label={say`Liner`}
         value={bottom.liner ?? "none"}
         choices={[
-          { value: "none", label: "None, open to the ground" },
-          { value: "fabric", label: "Fabric, lets water through" },
-          { value: "sheet", label: "Sheet, with drain gaps" },
+          { value: "none", label: say`None, open to the ground` },
+          { value: "fabric", label: say`Fabric, lets water through` },
+          { value: "sheet", label: say`Sheet, with drain gaps` },
         ]}
         onCommit={(liner) =>
-          setItem(bed, "liner", { bottom: { ...bottom, liner: liner === "none" ? null : liner } })
+          setItem(bed, say`liner`, { bottom: { ...bottom, liner: liner === "none" ? null : liner } })
         }
       />
       <OptionalLength
-        has="Mesh against burrowing animals"
-        label="Mesh opening"
+        has={say`Mesh against burrowing animals`}
+        label={say`Mesh opening`}
         value={bottom.mesh?.opening ?? null}
         usual={USUAL_MESH}
         onCommit={(opening) =>
-          setItem(bed, "mesh", { bottom: { ...bottom, mesh: opening === null ? null : { opening } } })
+          setItem(bed, say`mesh`, { bottom: { ...bottom, mesh: opening === null ? null : { opening } } })
         }
       />
     </>
@@ -61,36 +62,36 @@ export function FillFields({ bed }: { readonly bed: Bed }) {
   return (
     <>
       <ChoiceField
-        label="Filled with"
+        label={say`Filled with`}
         value={fill.way}
         choices={[
-          { value: "mix", label: "Mix throughout" },
-          { value: "layered", label: "Wood below, mix on top" },
-          { value: "native", label: "The yard’s own soil" },
+          { value: "mix", label: say`Mix throughout` },
+          { value: "layered", label: say`Wood below, mix on top` },
+          { value: "native", label: say`The yard’s own soil` },
         ]}
-        onCommit={(way) => set("fill", { way })}
+        onCommit={(way) => set(say`fill`, { way })}
       />
       {fill.way === "layered" ? (
         <LengthField
-          label="Mix on top"
+          label={say`Mix on top`}
           value={fill.mixDepth}
-          onCommit={(mixDepth) => set("mix on top", { mixDepth })}
+          onCommit={(mixDepth) => set(say`mix on top`, { mixDepth })}
         />
       ) : null}
       <LengthField
-        label="Soil below the rim"
+        label={say`Soil below the rim`}
         may="zero"
         value={fill.belowRim}
-        onCommit={(belowRim) => set("soil below the rim", { belowRim })}
+        onCommit={(belowRim) => set(say`soil below the rim`, { belowRim })}
       />
       {fill.way === "native" ? null : (
-        <RecipeFields recipe={fill.recipe} onCommit={(recipe) => set("recipe", { recipe })} />
+        <RecipeFields recipe={fill.recipe} onCommit={(recipe) => set(say`recipe`, { recipe })} />
       )}
       <CheckField
-        label="A pot test of the fill came out clean"
+        label={say`A pot test of the fill came out clean`}
         checked={fill.tested}
-        note="Straw, hay, manure and compost may carry herbicides that last for years."
-        onCommit={(tested) => set("pot test", { tested })}
+        note={say`Straw, hay, manure and compost may carry herbicides that last for years.`}
+        onCommit={(tested) => set(say`pot test`, { tested })}
       />
     </>
   );
@@ -102,20 +103,20 @@ export function MulchFields({ bed }: { readonly bed: Bed }) {
   return (
     <>
       <ChoiceField
-        label="Mulch"
+        label={say`Mulch`}
         value={mulch?.material ?? "none"}
-        choices={MULCHES}
+        choices={toldChoices(MULCHES)}
         onCommit={(material) =>
-          setItem(bed, "mulch", {
+          setItem(bed, say`mulch`, {
             mulch: material === "none" ? null : { material, depth: mulch?.depth ?? USUAL_MULCH },
           })
         }
       />
       {mulch ? (
         <LengthField
-          label="Mulch depth"
+          label={say`Mulch depth`}
           value={mulch.depth}
-          onCommit={(depth) => setItem(bed, "mulch", { mulch: { ...mulch, depth } })}
+          onCommit={(depth) => setItem(bed, say`mulch`, { mulch: { ...mulch, depth } })}
         />
       ) : null}
     </>

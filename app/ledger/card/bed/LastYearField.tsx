@@ -1,5 +1,5 @@
 import { useId } from "react";
-import { type CropId, type ItemOf, isCropId } from "../../../../src/index.ts";
+import { type CropId, type ItemOf, isCropId, say } from "../../../../src/index.ts";
 import { CropOptions } from "../../../planting/CropOptions.tsx";
 import { cropTitle } from "../../../planting/crop-words.ts";
 import { setItem } from "../set-item.ts";
@@ -7,11 +7,11 @@ import { setItem } from "../set-item.ts";
 /** What grew in a bed last year, which its rotation is judged by. */
 export function LastYearField({ bed }: { readonly bed: ItemOf<"bed"> }) {
   const id = useId();
-  const set = (lastYear: readonly CropId[]) => setItem(bed, "last year’s crops", { lastYear });
+  const set = (lastYear: readonly CropId[]) => setItem(bed, say`last year’s crops`, { lastYear });
   return (
     <div className="last-year">
       <div className="field">
-        <label htmlFor={id}>Grew here last year</label>
+        <label htmlFor={id}>{say`Grew here last year`}</label>
         <span className="field-box">
           <select
             id={id}
@@ -19,21 +19,21 @@ export function LastYearField({ bed }: { readonly bed: ItemOf<"bed"> }) {
             onChange={({ target }) => isCropId(target.value) && set([...bed.lastYear, target.value])}
           >
             <option value="">
-              {bed.lastYear.length === 0 ? "Nothing is known; add a crop" : "Add a crop"}
+              {bed.lastYear.length === 0 ? say`Nothing is known; add a crop` : say`Add a crop`}
             </option>
             <CropOptions without={bed.lastYear} />
           </select>
         </span>
       </div>
       {bed.lastYear.length > 0 ? (
-        <ul className="last-year-list" aria-label="Last year’s crops">
+        <ul className="last-year-list" aria-label={say`Last year’s crops`}>
           {bed.lastYear.map((crop) => (
             <li key={crop}>
               {cropTitle(crop)}
               <button
                 type="button"
                 className="button small"
-                aria-label={`Take ${cropTitle(crop)} off last year’s crops`}
+                aria-label={say`Take ${cropTitle(crop)} off last year’s crops`}
                 onClick={() => set(bed.lastYear.filter((one) => one !== crop))}
               >
                 ×

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { boardSize, ownBoardName, type Units } from "../../../../src/index.ts";
+import { boardSize, ownBoardName, say, type Units } from "../../../../src/index.ts";
 import { LengthField } from "../../fields/LengthField.tsx";
 
 interface Props {
@@ -20,21 +20,20 @@ export function OwnBoardFields({ units, onAdd, onLeave }: Props) {
   const fits = boardSize(name) !== null;
   return (
     <fieldset className="own-board wide">
-      <legend>A board I have</legend>
-      <LengthField label="Thick" value={thickness} onCommit={setThickness} />
-      <LengthField label="High" value={height} onCommit={setHeight} />
+      <legend>{say`A board I have`}</legend>
+      <LengthField label={say`Thick`} value={thickness} onCommit={setThickness} />
+      <LengthField label={say`High`} value={height} onCommit={setHeight} />
       <span className="own-board-actions">
-        <button type="button" className="button" disabled={!fits} onClick={() => onAdd(name)}>
-          Use it
-        </button>
-        {onLeave ? (
-          <button type="button" className="link" onClick={onLeave}>
-            leave it
-          </button>
-        ) : null}
+        <button
+          type="button"
+          className="button"
+          disabled={!fits}
+          onClick={() => onAdd(name)}
+        >{say`Use it`}</button>
+        {onLeave ? <button type="button" className="link" onClick={onLeave}>{say`leave it`}</button> : null}
       </span>
       <p className={fits ? "field-note" : "field-problem"} role={fits ? undefined : "alert"}>
-        {fits ? "As it measures, not as it is called." : outOfBounds(units)}
+        {fits ? say`As it measures, not as it is called.` : outOfBounds(units)}
       </p>
     </fieldset>
   );
@@ -42,5 +41,5 @@ export function OwnBoardFields({ units, onAdd, onLeave }: Props) {
 
 const outOfBounds = (units: Units): string =>
   units === "us"
-    ? "A board is ⅜ to 7⅞ in thick and ⅜ to 23⅝ in high."
-    : "A board is 8 mm to 20 cm thick and 8 mm to 60 cm high.";
+    ? say`A board is ⅜ to 7⅞ in thick and ⅜ to 23⅝ in high.`
+    : say`A board is 8 mm to 20 cm thick and 8 mm to 60 cm high.`;

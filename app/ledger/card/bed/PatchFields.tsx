@@ -1,4 +1,4 @@
-import type { ItemOf, Planting, Site } from "../../../../src/index.ts";
+import { type ItemOf, type Planting, type Site, say } from "../../../../src/index.ts";
 import { patchWithin, shareOf, sidesOf, soilBox } from "../../../plan/hands/patches.ts";
 import { LengthField } from "../../fields/LengthField.tsx";
 
@@ -14,16 +14,18 @@ interface Props {
 export function PatchFields({ bed, index, planting, site, onSet }: Props) {
   const soil = soilBox(bed);
   const { patch } = planting;
-  if (!soil) return <p className="wide quiet">The walls leave no soil to plant.</p>;
+  if (!soil) return <p className="wide quiet">{say`The walls leave no soil to plant.`}</p>;
   if (!patch) {
     const share = shareOf(bed, index, site);
     return (
       <p className="wide">
-        Has an even share of what is left of the bed.{" "}
+        {say`Has an even share of what is left of the bed.`}{" "}
         {share ? (
-          <button type="button" className="link" onClick={() => onSet("the place", { patch: share })}>
-            Give it a place of its own
-          </button>
+          <button
+            type="button"
+            className="link"
+            onClick={() => onSet(say`the place`, { patch: share })}
+          >{say`Give it a place of its own`}</button>
         ) : null}
       </p>
     );
@@ -32,7 +34,7 @@ export function PatchFields({ bed, index, planting, site, onSet }: Props) {
   const left = sides.minX - soil.minX;
   const top = sides.minY - soil.minY;
   const put = (x: number, y: number, width: number, length: number) =>
-    onSet("the place", {
+    onSet(say`the place`, {
       patch: patchWithin({
         minX: soil.minX + x,
         minY: soil.minY + y,
@@ -43,32 +45,34 @@ export function PatchFields({ bed, index, planting, site, onSet }: Props) {
   return (
     <>
       <LengthField
-        label="From the soil’s left"
+        label={say`From the soil’s left`}
         may="negative"
         value={left}
         onCommit={(mm) => put(mm, top, patch.width, patch.length)}
       />
       <LengthField
-        label="From the soil’s top"
+        label={say`From the soil’s top`}
         may="negative"
         value={top}
         onCommit={(mm) => put(left, mm, patch.width, patch.length)}
       />
       <LengthField
-        label="Place across"
+        label={say`Place across`}
         value={patch.width}
         onCommit={(mm) => put(left, top, mm, patch.length)}
       />
       <LengthField
-        label="Place down"
+        label={say`Place down`}
         value={patch.length}
         onCommit={(mm) => put(left, top, patch.width, mm)}
       />
       <p className="wide">
-        {bed.turn === 0 ? "" : "As the bed lay before it was turned. "}
-        <button type="button" className="link" onClick={() => onSet("the place", { patch: null })}>
-          Back to an even share
-        </button>
+        {bed.turn === 0 ? "" : `${say`As the bed lay before it was turned.`} `}
+        <button
+          type="button"
+          className="link"
+          onClick={() => onSet(say`the place`, { patch: null })}
+        >{say`Back to an even share`}</button>
       </p>
     </>
   );

@@ -5,6 +5,7 @@ import {
   type PlantedPatch,
   type Planting,
   type Site,
+  say,
   type Units,
 } from "../../../../src/index.ts";
 import { useMarks } from "../../../plan/hands/marks.ts";
@@ -38,14 +39,14 @@ export function PlantingEntry({ bed, patch, site, units }: Props) {
     useEditor.getState().commit(label, [{ op: "set", id: bed.id, changes: { plantings } }]);
   const carryTo = (to: number) => {
     commit(
-      `Move ${plantingIn(standing.planting, nameOf(bed))} in the list`,
+      say`Move ${plantingIn(standing.planting, nameOf(bed))} in the list`,
       bed.plantings.toSpliced(index, 1).toSpliced(to, 0, standing.planting),
     );
     if (open) hold(to);
   };
   const takeOut = () => {
     hold(null);
-    commit(`Take out ${plantingIn(standing.planting, nameOf(bed))}`, bed.plantings.toSpliced(index, 1));
+    commit(say`Take out ${plantingIn(standing.planting, nameOf(bed))}`, bed.plantings.toSpliced(index, 1));
   };
 
   return (
@@ -66,7 +67,7 @@ export function PlantingEntry({ bed, patch, site, units }: Props) {
           <button
             type="button"
             className="button small"
-            aria-label={`Move ${title} up the list`}
+            aria-label={say`Move ${title} up the list`}
             disabled={index === 0}
             onClick={() => carryTo(index - 1)}
           >
@@ -75,13 +76,18 @@ export function PlantingEntry({ bed, patch, site, units }: Props) {
           <button
             type="button"
             className="button small"
-            aria-label={`Move ${title} down the list`}
+            aria-label={say`Move ${title} down the list`}
             disabled={index === last}
             onClick={() => carryTo(index + 1)}
           >
             ↓
           </button>
-          <button type="button" className="button small" aria-label={`Take out ${title}`} onClick={takeOut}>
+          <button
+            type="button"
+            className="button small"
+            aria-label={say`Take out ${title}`}
+            onClick={takeOut}
+          >
             ×
           </button>
         </span>

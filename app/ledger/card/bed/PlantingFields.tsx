@@ -9,6 +9,7 @@ import {
   parseLength,
   type Site,
   type Standing,
+  say,
   sowingWindow,
   type Units,
 } from "../../../../src/index.ts";
@@ -32,7 +33,7 @@ export function PlantingFields({ bed, patch, site, units }: Props) {
   const { index, standing } = patch;
   const { planting } = standing;
   const set = (what: string, changes: Partial<Planting>) =>
-    useEditor.getState().commit(`Set ${what} of ${plantingIn(planting, nameOf(bed))}`, [
+    useEditor.getState().commit(say`Set ${what} of ${plantingIn(planting, nameOf(bed))}`, [
       {
         op: "set",
         id: bed.id,
@@ -42,51 +43,53 @@ export function PlantingFields({ bed, patch, site, units }: Props) {
   return (
     <>
       <DateField
-        label="In the bed from"
+        label={say`In the bed from`}
         value={planting.from}
         note={fromNote(standing, site)}
-        onCommit={(from) => set("the day", { from })}
+        onCommit={(from) => set(say`the day`, { from })}
       />
       <DateField
-        label="Last day in the bed"
+        label={say`Last day in the bed`}
         value={planting.until}
         note={
-          planting.until === null ? `until ${yearDayWords(standing.from + standing.days - 1)}` : "as typed"
+          planting.until === null
+            ? say`until ${yearDayWords(standing.from + standing.days - 1)}`
+            : say`as typed`
         }
-        onCommit={(until) => set("the last day", { until })}
+        onCommit={(until) => set(say`the last day`, { until })}
       />
       <ChoiceField
-        label="Set"
+        label={say`Set`}
         value={planting.set}
         choices={[
-          { value: "rows", label: "In rows" },
-          { value: "block", label: "As a block" },
+          { value: "rows", label: say`In rows` },
+          { value: "block", label: say`As a block` },
         ]}
-        onCommit={(how) => set("how it is set", { set: how })}
+        onCommit={(how) => set(say`how it is set`, { set: how })}
       />
       <SpacingField
-        label="Apart"
+        label={say`Apart`}
         value={planting.apart}
         usual={usualWords(planting, units)}
         units={units}
-        onCommit={(apart) => set("the spacing", { apart })}
+        onCommit={(apart) => set(say`the spacing`, { apart })}
       />
       <ChoiceField
-        label="Rows run"
+        label={say`Rows run`}
         value={planting.run}
         choices={[
-          { value: "along", label: "Along the bed" },
-          { value: "across", label: "Across the bed" },
+          { value: "along", label: say`Along the bed` },
+          { value: "across", label: say`Across the bed` },
         ]}
-        onCommit={(run) => set("its rows", { run })}
+        onCommit={(run) => set(say`its rows`, { run })}
       />
       {planting.set === "rows" ? (
         <SpacingField
-          label="Rows apart"
+          label={say`Rows apart`}
           value={planting.rowsApart}
           usual={usualWords(planting, units)}
           units={units}
-          onCommit={(rowsApart) => set("the rows’ spacing", { rowsApart })}
+          onCommit={(rowsApart) => set(say`the rows’ spacing`, { rowsApart })}
         />
       ) : null}
       <PatchFields bed={bed} index={index} planting={planting} site={site} onSet={set} />
@@ -95,15 +98,20 @@ export function PlantingFields({ bed, patch, site, units }: Props) {
 }
 
 function fromNote({ from, dayBy, planting }: Standing, site: Site): string {
-  if (dayBy === "typed") return `as typed; usually ${yearDayWords(sowingWindow(planting.crop, site).usual)}`;
-  const day = `usually ${yearDayWords(from)}`;
-  return dayBy === "frosts" ? `${day}, by your frost dates` : `${day}; frost dates under Site make it yours`;
+  if (dayBy === "typed")
+    return say`as typed; usually ${yearDayWords(sowingWindow(planting.crop, site).usual)}`;
+  const day = say`usually ${yearDayWords(from)}`;
+  return dayBy === "frosts"
+    ? say`${day}, by your frost dates`
+    : say`${day}; frost dates under Site make it yours`;
 }
 
 const usualWords = ({ crop }: Planting, units: Units): string => {
   const { least, most } = bedSpacing(crop);
   const widest = formatShort(most, units);
-  return least === most ? `usually ${widest}` : `usually ${widest}, ${formatShort(least, units)} at least`;
+  return least === most
+    ? say`usually ${widest}`
+    : say`usually ${widest}, ${formatShort(least, units)} at least`;
 };
 
 interface SpacingProps {
@@ -119,7 +127,7 @@ function SpacingField({ label, value, usual, units, onCommit }: SpacingProps) {
   const read = (text: string): number | null => {
     if (text === "") return null;
     const mm = parseLength(text, units);
-    if (mm <= 0) throw new RangeError(`${label} must be above 0, or empty for the usual.`);
+    if (mm <= 0) throw new RangeError(say`${label} must be above 0, or empty for the usual.`);
     return mm;
   };
   return (

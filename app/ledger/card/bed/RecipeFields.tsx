@@ -1,13 +1,13 @@
-import { formatShare } from "../../../../src/index.ts";
+import { formatShare, say, told, word } from "../../../../src/index.ts";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
 import { NumberField } from "../../fields/NumberField.tsx";
 import { sourceText } from "../../snags/SourceLine.tsx";
 import { PARTS, publishedAs, RECIPES, type Recipe, shareOf } from "./recipes.ts";
 
 const WORDS: Readonly<Record<keyof Recipe, string>> = {
-  compost: "Compost",
-  topsoil: "Topsoil",
-  soilless: "Soilless mix",
+  compost: word("Compost"),
+  topsoil: word("Topsoil"),
+  soilless: word("Soilless mix"),
 };
 
 const OWN = "own";
@@ -23,15 +23,17 @@ export function RecipeFields({ recipe, onCommit }: Props) {
   const total = recipe.compost + recipe.topsoil + recipe.soilless;
   return (
     <fieldset className="recipe wide">
-      <legend>Mix, by parts</legend>
+      <legend>{say`Mix, by parts`}</legend>
       <ChoiceField
-        label="Recipe"
+        label={say`Recipe`}
         value={published?.id ?? OWN}
         choices={[
-          ...RECIPES.map(({ id, label }) => ({ value: id, label })),
-          ...(published ? [] : [{ value: OWN, label: "Parts of my own" }]),
+          ...RECIPES.map(({ id, label }) => ({ value: id, label: told(label) })),
+          ...(published ? [] : [{ value: OWN, label: say`Parts of my own` }]),
         ]}
-        note={published ? sourceText(published.source) : "Maryland’s advice is 25 to 50 % compost by volume."}
+        note={
+          published ? sourceText(published.source) : say`Maryland’s advice is 25 to 50 % compost by volume.`
+        }
         onCommit={(id) => {
           const chosen = RECIPES.find((one) => one.id === id);
           if (chosen)
@@ -42,7 +44,7 @@ export function RecipeFields({ recipe, onCommit }: Props) {
         {PARTS.map((part) => (
           <div key={part}>
             <NumberField
-              label={WORDS[part]}
+              label={told(WORDS[part])}
               // The last part cannot be taken away: a mix of nothing is none.
               least={total === recipe[part] ? 0.1 : 0}
               most={1000}
@@ -50,7 +52,7 @@ export function RecipeFields({ recipe, onCommit }: Props) {
               onCommit={(parts) => onCommit({ ...recipe, [part]: parts })}
             />
             <span className="recipe-share">
-              {recipe[part] > 0 ? formatShare(shareOf(recipe, part)) : "none"}
+              {recipe[part] > 0 ? formatShare(shareOf(recipe, part)) : say`none`}
             </span>
           </div>
         ))}

@@ -1,4 +1,4 @@
-import { frameOf, type ItemOf } from "../../../../src/index.ts";
+import { frameOf, type ItemOf, say, sayCount } from "../../../../src/index.ts";
 import { CheckField } from "../../fields/CheckField.tsx";
 import { LengthField } from "../../fields/LengthField.tsx";
 import { NumberField } from "../../fields/NumberField.tsx";
@@ -15,30 +15,30 @@ export function StandingFields({ bed }: { readonly bed: Bed }) {
   return (
     <>
       <CheckField
-        label="Stands in the yard already"
+        label={say`Stands in the yard already`}
         checked={already !== null}
-        note="Only what is still to be added is counted and bought."
+        note={say`Only what is still to be added is counted and bought.`}
         onCommit={(stands) =>
-          set("what stands", stands ? { courses: drawn, soilDepth: frameOf(bed).soilDepth } : null)
+          set(say`what stands`, stands ? { courses: drawn, soilDepth: frameOf(bed).soilDepth } : null)
         }
       />
       {already && drawn > 1 ? (
         <NumberField
-          label="Courses there"
+          label={say`Courses there`}
           whole
           least={1}
           most={drawn}
-          unit={`of ${drawn}`}
+          unit={say`of ${drawn}`}
           value={Math.min(already.courses, drawn)}
-          onCommit={(courses) => set("courses that stand", { ...already, courses })}
+          onCommit={(courses) => set(say`courses that stand`, { ...already, courses })}
         />
       ) : null}
       {already ? (
         <LengthField
-          label="Soil in it"
+          label={say`Soil in it`}
           may="zero"
           value={already.soilDepth}
-          onCommit={(soilDepth) => set("soil in it", { ...already, soilDepth })}
+          onCommit={(soilDepth) => set(say`soil in it`, { ...already, soilDepth })}
         />
       ) : null}
       <StageField item={bed} />
@@ -53,8 +53,15 @@ const coursesOf = ({ wall }: Bed): number => ("courses" in wall ? wall.courses :
 export function standingGist(bed: Bed): string {
   const { already, stage } = bed;
   const drawn = coursesOf(bed);
-  const later = stage > 1 ? `, stage ${stage}` : "";
-  if (!already) return `new${later}`;
-  if (already.courses >= drawn) return `stands${later}`;
-  return `${already.courses} of ${drawn} courses stand${already.courses === 1 ? "s" : ""}${later}`;
+  const words = already ? standsWords(already.courses, drawn) : say`new`;
+  return stage > 1 ? say`${words}, stage ${stage}` : words;
+}
+
+function standsWords(courses: number, drawn: number): string {
+  if (courses >= drawn) return say`stands`;
+  return sayCount(
+    courses,
+    { one: "{{count}} of {{drawn}} courses stands", other: "{{count}} of {{drawn}} courses stand" },
+    { drawn },
+  );
 }

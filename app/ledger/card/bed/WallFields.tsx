@@ -1,17 +1,18 @@
-import type { ItemOf, Units } from "../../../../src/index.ts";
+import { type ItemOf, say, type Units, word } from "../../../../src/index.ts";
 import { type Choice, ChoiceField } from "../../fields/ChoiceField.tsx";
 import { LengthField } from "../../fields/LengthField.tsx";
 import { NumberField } from "../../fields/NumberField.tsx";
+import { toldChoices } from "../../fields/told-choices.ts";
 import { setItem } from "../set-item.ts";
 import { BoardFields } from "./BoardFields.tsx";
 import { type BedWall, type Made, MOST_COURSES, type SetWall, usualWall } from "./usual-walls.ts";
 
 const MADE: readonly Choice<BedWall["made"]>[] = [
-  { value: "boards", label: "Boards" },
-  { value: "metal", label: "Metal" },
-  { value: "fabric", label: "Fabric" },
-  { value: "masonry", label: "Masonry" },
-  { value: "mound", label: "None: a mound" },
+  { value: "boards", label: word("Boards") },
+  { value: "metal", label: word("Metal") },
+  { value: "fabric", label: word("Fabric") },
+  { value: "masonry", label: word("Masonry") },
+  { value: "mound", label: word("None: a mound") },
 ];
 
 interface Props {
@@ -26,25 +27,25 @@ export function WallFields({ bed, units }: Props) {
   return (
     <>
       <ChoiceField
-        label="Made of"
+        label={say`Made of`}
         value={wall.made}
-        choices={MADE}
-        onCommit={(made) => set("wall", usualWall(made, units))}
+        choices={toldChoices(MADE)}
+        onCommit={(made) => set(say`wall`, usualWall(made, units))}
       />
       {wall.made === "boards" ? <BoardFields bed={bed} wall={wall} units={units} set={set} /> : null}
       {wall.made === "masonry" ? <MasonryFields wall={wall} set={set} /> : null}
       {wall.made === "metal" || wall.made === "fabric" || wall.made === "mound" ? (
         <LengthField
-          label="Height"
+          label={say`Height`}
           value={wall.height}
-          onCommit={(height) => set("height", { ...wall, height })}
+          onCommit={(height) => set(say`height`, { ...wall, height })}
         />
       ) : null}
       {wall.made === "metal" ? (
         <LengthField
-          label="Thickness"
+          label={say`Thickness`}
           value={wall.thickness}
-          onCommit={(thickness) => set("thickness", { ...wall, thickness })}
+          onCommit={(thickness) => set(say`thickness`, { ...wall, thickness })}
         />
       ) : null}
     </>
@@ -55,27 +56,27 @@ function MasonryFields({ wall, set }: { readonly wall: Made<"masonry">; readonly
   return (
     <>
       <LengthField
-        label="Block length"
+        label={say`Block length`}
         value={wall.unitLength}
-        onCommit={(unitLength) => set("block length", { ...wall, unitLength })}
+        onCommit={(unitLength) => set(say`block length`, { ...wall, unitLength })}
       />
       <LengthField
-        label="Block height"
+        label={say`Block height`}
         value={wall.unitHeight}
-        onCommit={(unitHeight) => set("block height", { ...wall, unitHeight })}
+        onCommit={(unitHeight) => set(say`block height`, { ...wall, unitHeight })}
       />
       <LengthField
-        label="Thickness"
+        label={say`Thickness`}
         value={wall.thickness}
-        onCommit={(thickness) => set("thickness", { ...wall, thickness })}
+        onCommit={(thickness) => set(say`thickness`, { ...wall, thickness })}
       />
       <NumberField
-        label="Courses"
+        label={say`Courses`}
         whole
         least={1}
         most={MOST_COURSES}
         value={wall.courses}
-        onCommit={(courses) => set("courses", { ...wall, courses })}
+        onCommit={(courses) => set(say`courses`, { ...wall, courses })}
       />
     </>
   );

@@ -4,6 +4,7 @@ import {
   boardSize,
   formatShort,
   type Garden,
+  say,
   type Units,
 } from "../../../../src/index.ts";
 import type { Choice } from "../../fields/ChoiceField.tsx";
@@ -17,7 +18,7 @@ export function boardName(name: string, units: Units): string {
 /** A board in full, as it stands in a list of choices: "2×6 (1½ in × 5½ in)". */
 export function boardWords(name: string, units: Units): string {
   const size = boardSize(name);
-  if (!size || isOwn(name)) return `${boardName(name, units)}, own`;
+  if (!size || isOwn(name)) return say`${boardName(name, units)}, own`;
   return `${boardName(name, units)} (${measured(size, units)})`;
 }
 

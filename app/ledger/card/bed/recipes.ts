@@ -1,4 +1,4 @@
-import type { ItemOf, Source } from "../../../../src/index.ts";
+import { type ItemOf, type Source, word } from "../../../../src/index.ts";
 
 export type Recipe = ItemOf<"bed">["fill"]["recipe"];
 
@@ -9,21 +9,35 @@ export interface PublishedRecipe extends Recipe {
   readonly source: Source;
 }
 
-const MARYLAND: Source = {
-  how: "published",
-  text: "University of Maryland Extension, Filling raised beds; 25 to 50 % organic matter by volume",
-};
-const WASHINGTON: Source = {
-  how: "published",
-  text: "Washington State University Extension, Soil for Raised Beds (2014): at most 10 % compost with soil",
-};
+const published = (text: string): Source => ({ how: "published", text });
+
+const MARYLAND = published(
+  "University of Maryland Extension, Filling raised beds; 25 to 50 % organic matter by volume",
+);
+const WASHINGTON = published(
+  "Washington State University Extension, Soil for Raised Beds (2014): at most 10 % compost with soil",
+);
 
 /** They disagree about compost, and the gardener decides. */
 export const RECIPES: readonly PublishedRecipe[] = [
-  { id: "1:2", label: "1 compost : 2 topsoil", compost: 1, topsoil: 2, soilless: 0, source: MARYLAND },
-  { id: "1:1", label: "1 compost : 1 topsoil", compost: 1, topsoil: 1, soilless: 0, source: MARYLAND },
-  { id: "1:0:1", label: "1 compost : 1 soilless mix", compost: 1, topsoil: 0, soilless: 1, source: MARYLAND },
-  { id: "1:9", label: "1 compost : 9 topsoil", compost: 1, topsoil: 9, soilless: 0, source: WASHINGTON },
+  { id: "1:2", label: word("1 compost : 2 topsoil"), compost: 1, topsoil: 2, soilless: 0, source: MARYLAND },
+  { id: "1:1", label: word("1 compost : 1 topsoil"), compost: 1, topsoil: 1, soilless: 0, source: MARYLAND },
+  {
+    id: "1:0:1",
+    label: word("1 compost : 1 soilless mix"),
+    compost: 1,
+    topsoil: 0,
+    soilless: 1,
+    source: MARYLAND,
+  },
+  {
+    id: "1:9",
+    label: word("1 compost : 9 topsoil"),
+    compost: 1,
+    topsoil: 9,
+    soilless: 0,
+    source: WASHINGTON,
+  },
 ];
 
 /** The published recipe of the same shares, or null: 2 to 4 is 1 to 2. */
