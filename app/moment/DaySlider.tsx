@@ -1,5 +1,5 @@
 import { useId } from "react";
-import { say } from "../../src/index.ts";
+import { say, told } from "../../src/index.ts";
 import { setDay, useMoment } from "./moment.ts";
 import { dayOfYear, dayWords, shortDay, TURNING_DAYS, YEAR_DAYS } from "./year-days.ts";
 
@@ -44,8 +44,8 @@ export function DaySlider() {
             type="button"
             className="link"
             style={{ left: place(on) }}
-            aria-label={`${name}, ${shortDay(on)}`}
-            title={name}
+            aria-label={`${told(name)}, ${shortDay(on)}`}
+            title={told(name)}
             onClick={() => setDay(on)}
           >
             {shortDay(on)}

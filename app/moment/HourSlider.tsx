@@ -50,9 +50,9 @@ export function HourSlider({ site, label, bare = false }: Props) {
       </span>
       {bare ? null : (
         <span className="moment-jumps">
-          {marks.rise === null ? null : <Jump name="Sunrise" to={upTo(marks.rise)} shown={marks.rise} />}
-          <Jump name="Noon" note=", by the sun" to={marks.noon} shown={marks.noon} />
-          {marks.set === null ? null : <Jump name="Sunset" to={downTo(marks.set)} shown={marks.set} />}
+          {marks.rise === null ? null : <Jump name={say`Sunrise`} to={upTo(marks.rise)} shown={marks.rise} />}
+          <Jump name={say`Noon`} note={say`, by the sun`} to={marks.noon} shown={marks.noon} />
+          {marks.set === null ? null : <Jump name={say`Sunset`} to={downTo(marks.set)} shown={marks.set} />}
           {marks.polar === null ? null : (
             <span>{marks.polar === "day" ? say`the sun stays up` : say`the sun stays down`}</span>
           )}

@@ -1,4 +1,4 @@
-import { type BedSun, formatHours } from "../../../src/index.ts";
+import { type BedSun, formatHours, told, word } from "../../../src/index.ts";
 
 interface Props {
   readonly parts: BedSun["parts"];
@@ -9,6 +9,8 @@ interface Props {
 }
 
 const PARTS = ["morning", "midday", "afternoon"] as const;
+
+const PART_WORDS = { morning: word("morning"), midday: word("midday"), afternoon: word("afternoon") };
 
 /** A bed's sun by the time of day, as three lengths of a bar and in words. */
 export function DayBar({ parts, whole, wanted }: Props) {
@@ -33,7 +35,7 @@ export function DayBar({ parts, whole, wanted }: Props) {
       <p className="day-parts">
         {PARTS.map((part) => (
           <span key={part}>
-            {part} {formatHours(parts[part])}
+            {told(PART_WORDS[part])} {formatHours(parts[part])}
           </span>
         ))}
       </p>

@@ -10,7 +10,7 @@ const ask: Parameters<typeof useSunAnswer<readonly SunCost[]>>[1] = (questions, 
 
 /** What each thing in the yard costs in sun. */
 export const SunCosts = () => (
-  <CardSection title={say`What takes the sun`} gist="thing by thing" costly>
+  <CardSection title={say`What takes the sun`} gist={say`thing by thing`} costly>
     <Costs />
   </CardSection>
 );
