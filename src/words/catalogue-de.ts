@@ -13,6 +13,7 @@ import ledgerSnags from "./de/ledger-snags.json" with { type: "json" };
 import ledgerSun from "./de/ledger-sun.json" with { type: "json" };
 import ledgerTakeoff from "./de/ledger-takeoff.json" with { type: "json" };
 import ledgerWater from "./de/ledger-water.json" with { type: "json" };
+import ledgerYear from "./de/ledger-year.json" with { type: "json" };
 import measuring from "./de/measuring.json" with { type: "json" };
 import moment from "./de/moment.json" with { type: "json" };
 import offline from "./de/offline.json" with { type: "json" };
@@ -53,6 +54,7 @@ const german: Catalogue = {
   ...ledgerSun,
   ...ledgerTakeoff,
   ...ledgerWater,
+  ...ledgerYear,
   ...measuring,
   ...moment,
   ...offline,

@@ -1,4 +1,4 @@
-import { type Garden, MONTH_NAMES, nameOf, type Task } from "../../../src/index.ts";
+import { type Garden, monthName, nameOf, say, sayCount, type Task } from "../../../src/index.ts";
 import { tasksIn } from "./month-tasks.ts";
 import { TaskEntry } from "./TaskEntry.tsx";
 
@@ -22,17 +22,17 @@ export function MonthTasks({ garden, tasks, month, onMonth }: Props) {
   const before = (month + 11) % 12;
   const after = (month + 1) % 12;
   const { begins, goesOn } = tasksIn(tasks, month);
-  const name = MONTH_NAMES[month];
+  const name = monthName(month + 1);
   return (
-    <section aria-label={`Tasks of ${name}`}>
+    <section aria-label={say`Tasks of ${name}`}>
       <div className="year-month">
         <h3 aria-live="polite">
-          {name}: {begins.length === 0 ? "nothing new to do" : `${begins.length} to do`}
+          {begins.length === 0 ? say`${name}: nothing new to do` : say`${name}: ${begins.length} to do`}
         </h3>
         <button
           type="button"
           className="button"
-          aria-label={`Back to ${MONTH_NAMES[before]}`}
+          aria-label={say`Back to ${monthName(before + 1)}`}
           onClick={() => onMonth(before)}
         >
           ←
@@ -40,7 +40,7 @@ export function MonthTasks({ garden, tasks, month, onMonth }: Props) {
         <button
           type="button"
           className="button"
-          aria-label={`On to ${MONTH_NAMES[after]}`}
+          aria-label={say`On to ${monthName(after + 1)}`}
           onClick={() => onMonth(after)}
         >
           →
@@ -50,7 +50,7 @@ export function MonthTasks({ garden, tasks, month, onMonth }: Props) {
       {goesOn.length > 0 ? (
         <>
           <div className="year-month">
-            <h3>Goes on</h3>
+            <h3>{say`Goes on`}</h3>
           </div>
           <ul>{goesOn.map(entry)}</ul>
         </>
@@ -64,8 +64,9 @@ const MOST_NAMED = 2;
 /** The beds a task is for, in a word or two. */
 function whereWords({ bedIds }: Task, { items }: Garden): string {
   const beds = items.filter((item) => item.kind === "bed");
-  if (beds.length > 1 && bedIds.length === beds.length) return "all beds";
-  if (bedIds.length > MOST_NAMED) return `${bedIds.length} beds`;
+  if (beds.length > 1 && bedIds.length === beds.length) return say`all beds`;
+  if (bedIds.length > MOST_NAMED)
+    return sayCount(bedIds.length, { one: "{{count}} bed", other: "{{count}} beds" });
   return beds
     .filter(({ id }) => bedIds.includes(id))
     .map(nameOf)

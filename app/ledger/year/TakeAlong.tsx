@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { calendarText, type Garden, type Task } from "../../../src/index.ts";
+import { calendarText, type Garden, say, type Task } from "../../../src/index.ts";
 import { offerFile } from "../../keeping/file.ts";
 import { useKeeping } from "../../keeping/use-keeping.ts";
 import { fileNameOf } from "../../sharing/file-name.ts";
@@ -20,31 +20,38 @@ export function TakeAlong({ garden, tasks, thisYear }: Props) {
   const [span, setSpan] = useState<"one" | "all">("one");
   return (
     <>
-      <NumberField label="Year" whole least={1900} most={2200} decimals={0} value={year} onCommit={setYear} />
+      <NumberField
+        label={say`Year`}
+        whole
+        least={1900}
+        most={2200}
+        decimals={0}
+        value={year}
+        onCommit={setYear}
+      />
       <ChoiceField
-        label="The calendar holds"
+        label={say`The calendar holds`}
         value={span}
         choices={[
-          { value: "one", label: "This year alone" },
-          { value: "all", label: "Every year from then on" },
+          { value: "one", label: say`This year alone` },
+          { value: "all", label: say`Every year from then on` },
         ]}
         onCommit={setSpan}
       />
       <div className="wide ways-out">
         <button type="button" className="button main" onClick={() => void openYearPage()}>
-          Print the year’s page
+          {say`Print the year’s page`}
         </button>
         <button
           type="button"
           className="button"
           onClick={() => saveCalendar(garden, tasks, { year, repeat: span === "all" })}
         >
-          Save calendar file
+          {say`Save calendar file`}
         </button>
       </div>
       <p className="field-note wide">
-        The calendar file (.ics) opens in any calendar. A file saved again renews what the one before put
-        there.
+        {say`The calendar file (.ics) opens in any calendar. A file saved again renews what the one before put there.`}
       </p>
     </>
   );
@@ -55,7 +62,7 @@ async function openYearPage(): Promise<void> {
     const { openYearPage: open } = await import("../../sheet/open-year-page.tsx");
     open();
   } catch {
-    useEditor.getState().say("The year’s page could not be loaded: check the connection and try again.");
+    useEditor.getState().say(say`The year’s page could not be loaded: check the connection and try again.`);
   }
 }
 
@@ -66,7 +73,7 @@ function saveCalendar(
 ): void {
   const { firstYear } = garden.upkeep;
   if (!repeat && firstYear !== null && year < firstYear) {
-    useEditor.getState().say(`The beds are built in ${firstYear}: nothing comes up in ${year}.`);
+    useEditor.getState().say(say`The beds are built in ${firstYear}: nothing comes up in ${year}.`);
     return;
   }
   const text = calendarText(tasks, {
@@ -75,5 +82,5 @@ function saveCalendar(
     key: useKeeping.getState().gardenId ?? garden.name,
     stamp: new Date(),
   });
-  offerFile(fileNameOf(`${garden.name} year round ${year}`, "ics"), text, "text/calendar;charset=utf-8");
+  offerFile(fileNameOf(say`${garden.name} year round ${year}`, "ics"), text, "text/calendar;charset=utf-8");
 }

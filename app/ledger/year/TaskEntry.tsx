@@ -1,4 +1,4 @@
-import { TASK_KIND_LABELS, type Task } from "../../../src/index.ts";
+import { say, sayCount, TASK_KIND_LABELS, type Task } from "../../../src/index.ts";
 import { useEditor } from "../../store/use-editor.ts";
 import { ended, sourceText } from "../snags/SourceLine.tsx";
 import { daySpan } from "./day-span.ts";
@@ -21,7 +21,7 @@ export function TaskEntry({ task, where, firstYear }: Props) {
       <details>
         <summary>
           <span className="task-title">{title}</span>
-          <span className="task-days">{dayBy === "months" ? "all month" : daySpan(task)}</span>
+          <span className="task-days">{dayBy === "months" ? say`all month` : daySpan(task)}</span>
           <span className="task-takes">{[where, quantities[0], years].filter(Boolean).join(" · ")}</span>
         </summary>
         <p>{detail}</p>
@@ -32,11 +32,11 @@ export function TaskEntry({ task, where, firstYear }: Props) {
             ))}
           </ul>
         ) : null}
-        {tools.length > 0 ? <p>Tools: {tools.join(", ")}.</p> : null}
+        {tools.length > 0 ? <p>{say`Tools: ${tools.join(", ")}.`}</p> : null}
         <p>{why}</p>
         {cautions.length > 0 ? (
           <>
-            <h4>Take care</h4>
+            <h4>{say`Take care`}</h4>
             <ul className="task-list">
               {cautions.map((caution) => (
                 <li key={caution}>{caution}</li>
@@ -48,7 +48,10 @@ export function TaskEntry({ task, where, firstYear }: Props) {
         <p className="task-foot">
           <span className="quiet">{TASK_KIND_LABELS[kind]}</span>
           <button type="button" className="link" onClick={() => select(bedIds)}>
-            Show {bedIds.length === 1 ? "the bed" : `the ${bedIds.length} beds`} on the plan
+            {sayCount(bedIds.length, {
+              one: "Show the bed on the plan",
+              other: "Show the {{count}} beds on the plan",
+            })}
           </button>
         </p>
       </details>

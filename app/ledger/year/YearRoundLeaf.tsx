@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
-import { frostsOf, type Garden, monthDayOf, yearDay, yearRound } from "../../../src/index.ts";
+import { frostsOf, type Garden, monthDayOf, say, sayCount, yearDay, yearRound } from "../../../src/index.ts";
+import { Filled, slot } from "../../language/Filled.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { CardSection } from "../card/CardSection.tsx";
 import { writeMonthDay } from "../site/DateField.tsx";
@@ -23,7 +24,7 @@ export function YearRoundLeaf() {
   if (tasks.length === 0) {
     return (
       <>
-        <p className="leaf-text quiet">No bed yet: drag one out of the barrow, and its year stands here.</p>
+        <p className="leaf-text quiet">{say`No bed yet: drag one out of the barrow, and its year stands here.`}</p>
         <DaysNote garden={garden} />
       </>
     );
@@ -33,14 +34,21 @@ export function YearRoundLeaf() {
       <YearStrip tasks={tasks} month={month} today={dayOf(now)} onMonth={setWaterMonth} />
       <DaysNote garden={garden} />
       <MonthTasks garden={garden} tasks={tasks} month={month} onMonth={setWaterMonth} />
-      <CardSection title="Take it along" gist="page, calendar file" open>
+      <CardSection title={say`Take it along`} gist={say`page, calendar file`} open>
         <TakeAlong garden={garden} tasks={tasks} thisYear={now.getFullYear()} />
       </CardSection>
       <WaterSection />
-      <CardSection title="Choices" gist="top-up, cover crop, first year">
+      <CardSection title={say`Choices`} gist={say`top-up, cover crop, first year`}>
         <UpkeepFields garden={garden} />
       </CardSection>
-      <CardSection title="The years ahead" gist={`what ${garden.prices.horizon} years cost`} costly>
+      <CardSection
+        title={say`The years ahead`}
+        gist={sayCount(garden.prices.horizon, {
+          one: "what {{count}} year costs",
+          other: "what {{count}} years cost",
+        })}
+        costly
+      >
         <YearsAhead garden={garden} />
       </CardSection>
     </div>
@@ -56,13 +64,16 @@ function dayOf(date: Date): number {
 /** What the days hang on. */
 function DaysNote({ garden: { site } }: { readonly garden: Garden }) {
   const { last, first, by } = useMemo(() => frostsOf(site), [site]);
-  const words = [last, first].map((day) => writeMonthDay(monthDayOf(day)));
+  const [spring, autumn] = [writeMonthDay(monthDayOf(last)), writeMonthDay(monthDayOf(first))];
+  const typed = () =>
+    say`Days by a last frost on ${spring} and a first on ${autumn}; change them ${slot(0)}.`;
+  const usual = () =>
+    site.winter === "freezing"
+      ? say`Frosts are not all typed: days by those usual for a freezing winter, ${spring} and ${autumn}. Type your own ${slot(0)}.`
+      : say`Frosts are not all typed: days by those usual for a mild winter, ${spring} and ${autumn}. Type your own ${slot(0)}.`;
   return (
     <p className="year-note">
-      {by === "frosts"
-        ? `Days by a last frost on ${words[0]} and a first on ${words[1]}; change them `
-        : `Frosts are not all typed: days by those usual for a ${site.winter} winter, ${words[0]} and ${words[1]}. Type your own `}
-      <ToSite />.
+      <Filled text={by === "frosts" ? typed() : usual()} put={[<ToSite key="site" />]} />
     </p>
   );
 }

@@ -1,4 +1,4 @@
-import { lanesOf, MONTH_NAMES, type Task } from "../../../src/index.ts";
+import { lanesOf, MONTH_NAMES, say, type Task, told } from "../../../src/index.ts";
 import { daySpan } from "./day-span.ts";
 import { MONTH_LENGTHS } from "./month-tasks.ts";
 
@@ -25,8 +25,8 @@ export function YearStrip({ tasks, month, today, onMonth }: Props) {
   const height = lanes.length * ROW;
   return (
     <div className="year-strip">
-      <fieldset className="strip-months" style={{ gridTemplateColumns: COLUMNS }} aria-label="Month">
-        {MONTH_NAMES.map((name, i) => (
+      <fieldset className="strip-months" style={{ gridTemplateColumns: COLUMNS }} aria-label={say`Month`}>
+        {MONTH_NAMES.map(told).map((name, i) => (
           <button
             key={name}
             type="button"

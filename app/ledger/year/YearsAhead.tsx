@@ -5,7 +5,11 @@ import {
   formatWater,
   type Garden,
   nameOf,
+  say,
+  sayCount,
   takeoff,
+  told,
+  word,
   type YearParts,
   yearsAhead,
 } from "../../../src/index.ts";
@@ -15,13 +19,13 @@ import { PriceField } from "../takeoff/PriceField.tsx";
 import { YearsChart } from "./YearsChart.tsx";
 
 const PART_WORDS: Readonly<Record<keyof YearParts, string>> = {
-  built: "Built",
-  topUp: "Compost",
-  mulch: "Mulch",
-  seed: "Cover seed",
-  renewals: "Renewals",
-  refill: "Layered fill",
-  water: "Water",
+  built: word("Built"),
+  topUp: word("Compost"),
+  mulch: word("Mulch"),
+  seed: word("Cover seed"),
+  renewals: word("Renewals"),
+  refill: word("Layered fill"),
+  water: word("Water"),
 };
 
 /** What the garden costs year by year, beside what its walls and its fill have saved. */
@@ -33,27 +37,33 @@ export function YearsAhead({ garden }: { readonly garden: Garden }) {
   const money = (amount: number) => formatMoney(amount, currency, false);
   const { years, sums, horizon } = ahead;
   const parts = PARTS.filter((part) => sums[part] > 0);
+  const water = formatWater(ahead.waterL, garden.units);
   const yearName = (year: number) =>
-    garden.upkeep.firstYear === null ? `Year ${year + 1}` : String(garden.upkeep.firstYear + year);
+    garden.upkeep.firstYear === null ? say`Year ${year + 1}` : String(garden.upkeep.firstYear + year);
   return (
     <div className="wide">
       <p className="year-cost">
         <strong>{money(sums.total)}</strong>
-        <small>over {horizon === 1 ? "one year" : `${horizon} years`}, at today’s prices</small>
+        <small>
+          {sayCount(horizon, {
+            one: "over one year, at today’s prices",
+            other: "over {{count}} years, at today’s prices",
+          })}
+        </small>
       </p>
       <YearsChart ahead={ahead} yearName={yearName} money={money} />
       <table className="by-bed">
         <thead>
           <tr>
-            <th scope="col">For</th>
-            <th scope="col">All years</th>
-            <th scope="col">A year</th>
+            <th scope="col">{say`For`}</th>
+            <th scope="col">{say`All years`}</th>
+            <th scope="col">{say`A year`}</th>
           </tr>
         </thead>
         <tbody>
           {parts.map((part) => (
             <tr key={part}>
-              <th scope="row">{PART_WORDS[part]}</th>
+              <th scope="row">{told(PART_WORDS[part])}</th>
               <td>{money(sums[part])}</td>
               <td>{money(sums[part] / horizon)}</td>
             </tr>
@@ -61,18 +71,18 @@ export function YearsAhead({ garden }: { readonly garden: Garden }) {
         </tbody>
       </table>
       <details>
-        <summary>Year by year</summary>
+        <summary>{say`Year by year`}</summary>
         <div className="scrolls">
           <table className="by-bed">
             <thead>
               <tr>
-                <th scope="col">Year</th>
+                <th scope="col">{say`Year`}</th>
                 {parts.map((part) => (
                   <th scope="col" key={part}>
-                    {PART_WORDS[part]}
+                    {told(PART_WORDS[part])}
                   </th>
                 ))}
-                <th scope="col">Total</th>
+                <th scope="col">{say`Total`}</th>
               </tr>
             </thead>
             <tbody>
@@ -104,11 +114,12 @@ export function YearsAhead({ garden }: { readonly garden: Garden }) {
         ))}
       </ul>
       <p className="field-note">
-        {formatWater(ahead.waterL, garden.units)} of water a year
-        {ahead.waterBy === "rule-of-thumb" ? ", by the rule of thumb and without rain" : ""}.{" "}
+        {ahead.waterBy === "rule-of-thumb"
+          ? say`${water} of water a year, by the rule of thumb and without rain.`
+          : say`${water} of water a year.`}{" "}
         {ahead.sources.map((source) => ended(sourceText(source))).join(" ")}
       </p>
-      <p className="field-note">Change the years under Site, Units, paper and prices.</p>
+      <p className="field-note">{say`Change the years under Site, Units, paper and prices.`}</p>
     </div>
   );
 }
@@ -134,21 +145,21 @@ function Saved({ garden, ahead }: SavedProps) {
     <ul className="year-saved">
       {dearest && dearest.saved > 0 ? (
         <li>
-          The walls as drawn cost {money(ahead.wallsDrawn)} over the years, {money(dearest.saved)} less than
-          the dearest fit beside food: {dearest.label}.
+          {say`The walls as drawn cost ${money(ahead.wallsDrawn)} over the years, ${money(dearest.saved)} less than the dearest fit beside food: ${dearest.label}.`}
         </li>
       ) : null}
       {cheapest && cheapest.saved < 0 ? (
         <li>
-          Cheapest would be {cheapest.label}
-          {cheapest.besideFood === "with-care" ? ", with care beside food" : ""}: {money(0 - cheapest.saved)}{" "}
-          less.
+          {cheapest.besideFood === "with-care"
+            ? say`Cheapest would be ${cheapest.label}, with care beside food: ${money(0 - cheapest.saved)} less.`
+            : say`Cheapest would be ${cheapest.label}: ${money(0 - cheapest.saved)} less.`}
         </li>
       ) : null}
       {ahead.fills.map(({ bedId, mixSavedL, saved, now }) => (
         <li key={bedId}>
-          {named(bedId)}: wood below {now ? "saves" : "would save"} {money(saved)},{" "}
-          {formatVolume(mixSavedL, garden.units)} of mix.
+          {now
+            ? say`${named(bedId)}: wood below saves ${money(saved)}, ${formatVolume(mixSavedL, garden.units)} of mix.`
+            : say`${named(bedId)}: wood below would save ${money(saved)}, ${formatVolume(mixSavedL, garden.units)} of mix.`}
         </li>
       ))}
     </ul>

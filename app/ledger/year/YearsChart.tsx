@@ -1,4 +1,4 @@
-import type { YearParts, YearsAhead } from "../../../src/index.ts";
+import { say, told, word, type YearParts, type YearsAhead } from "../../../src/index.ts";
 
 interface Props {
   readonly ahead: YearsAhead;
@@ -15,8 +15,8 @@ const STACK: readonly {
   readonly label: string;
   readonly id: string;
 }[] = [
-  { id: "kept", label: "Upkeep and water", parts: ["topUp", "mulch", "seed", "refill", "water"] },
-  { id: "renewed", label: "Renewals", parts: ["renewals"] },
+  { id: "kept", label: word("Upkeep and water"), parts: ["topUp", "mulch", "seed", "refill", "water"] },
+  { id: "renewed", label: word("Renewals"), parts: ["renewals"] },
 ];
 
 /** What each year after the first costs, as bars; the first year's building is told in words, for it dwarfs the rest. */
@@ -30,7 +30,7 @@ export function YearsChart({ ahead: { years }, yearName, money }: Props) {
         viewBox={`0 0 ${later.length * WIDTH} ${HEIGHT + 2}`}
         preserveAspectRatio="none"
         role="img"
-        aria-label={`Cost of each year after the first: ${later.map(({ year, total }) => `${yearName(year)} ${money(total)}`).join(", ")}`}
+        aria-label={say`Cost of each year after the first: ${later.map(({ year, total }) => `${yearName(year)} ${money(total)}`).join(", ")}`}
       >
         {later.map((year, i) => {
           let below = 0;
@@ -57,10 +57,10 @@ export function YearsChart({ ahead: { years }, yearName, money }: Props) {
         <span>
           {STACK.map(({ id, label }) => (
             <span key={id} className="chart-key" data-part={id}>
-              {label}
+              {told(label)}
             </span>
           ))}
-          highest {money(most)}
+          {say`highest ${money(most)}`}
         </span>
         <span>{yearName(years.length - 1)}</span>
       </figcaption>

@@ -1,17 +1,18 @@
-import type { Task } from "../../../src/index.ts";
+import { listed, say, type Task } from "../../../src/index.ts";
 
 /** In which years a task comes up, where it is not all: "only in 2027", "in year 3, 6 and 9", "from year 3 on". */
 export function yearsWords(
   { since, years }: Pick<Task, "since" | "years">,
   firstYear: number | null,
 ): string {
-  const named = (after: number) => (firstYear === null ? `${after + 1}` : `${firstYear + after}`);
-  const year = firstYear === null ? "year " : "";
+  const isCounted = firstYear === null;
+  const named = (after: number) => `${(firstYear ?? 1) + after}`;
   if (years !== null) {
-    const last = years.at(-1);
-    if (last === undefined) return "";
-    if (years.length === 1) return `only in ${year}${named(last)}`;
-    return `in ${year}${years.slice(0, -1).map(named).join(", ")} and ${named(last)}`;
+    if (years.length === 0) return "";
+    const names = listed(years.map(named));
+    if (years.length === 1) return isCounted ? say`only in year ${names}` : say`only in ${names}`;
+    return isCounted ? say`in year ${names}` : say`in ${names}`;
   }
-  return since === 0 ? "" : `from ${year}${named(since)} on`;
+  if (since === 0) return "";
+  return isCounted ? say`from year ${named(since)} on` : say`from ${named(since)} on`;
 }
