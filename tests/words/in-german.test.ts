@@ -49,6 +49,7 @@ describe("figures and lengths", () => {
 });
 
 describe("a garden", () => {
+  const MULCHES = ["straw", "leaves", "wood-chips", "bark", "grass-clippings", "compost"] as const;
   /** Words that German does not have, in texts that are not a citation. */
   const ENGLISH =
     /\b(the|with|of|and|from|that|which|are|is|for|by|to|no|it|bed|beds|soil|path|wide|high)\b/i;
@@ -67,7 +68,8 @@ describe("a garden", () => {
       }
     }
     expect(rules.size).toBeGreaterThan(12);
-  });
+    // All ways out of all examples take their time on a busy machine.
+  }, 120_000);
 
   it("has its takeoff in German", () => {
     for (const { garden } of engine.EXAMPLES) {
@@ -77,6 +79,41 @@ describe("a garden", () => {
         expect(how).not.toMatch(ENGLISH);
       }
     }
+  });
+
+  it("has its year, whatever covers its beds, in German", () => {
+    const covers = Object.keys(engine.COVER_CROPS) as (keyof typeof engine.COVER_CROPS)[];
+    const winters = ["cover-crop", "mulch", "sheet", "nothing"] as const;
+    const kinds = new Set<string>();
+    for (const { garden } of engine.EXAMPLES) {
+      for (const [i, cover] of covers.entries()) {
+        const items = garden.items.map((item) =>
+          item.kind === "bed"
+            ? { ...item, name: "", winter: winters[i % 4]!, mulch: { material: MULCHES[i % 6]!, depth: 50 } }
+            : { ...item, name: "" },
+        );
+        const site = { ...garden.site, winter: i % 2 === 0 ? ("freezing" as const) : ("mild" as const) };
+        for (const task of engine.yearRound({
+          ...garden,
+          site,
+          items,
+          upkeep: { ...garden.upkeep, cover },
+        })) {
+          kinds.add(task.kind);
+          const { title, detail, quantities, tools, why, cautions } = task;
+          for (const text of [title, detail, ...quantities, ...tools, why, ...cautions])
+            expect(text).not.toMatch(ENGLISH);
+        }
+      }
+    }
+    expect(kinds.size).toBe(10);
+  });
+
+  it("names what is wrong with a climate in German", () => {
+    const garden = engine.EXAMPLES.find((example) => example.garden.climate)!.garden;
+    const months = garden.climate!.months.map((month) => ({ ...month, maxC: month.minC - 5 }));
+    const known = engine.climateOf({ ...garden, climate: { ...garden.climate!, months } });
+    expect(known).toEqual({ problem: expect.stringMatching(/Tiefsttemperatur darf nicht unter 0 liegen/) });
   });
 
   it("asked for no word that German lacks", () => {
