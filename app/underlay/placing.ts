@@ -7,6 +7,7 @@ import {
   type Point,
   placed,
   type Ring,
+  say,
   subtract,
   type Underlay,
   unplaced,
@@ -86,7 +87,7 @@ export const LEAST_APART = 10;
  */
 export function scaled(underlay: Underlay, [a, b]: readonly [Point, Point], mm: number): Underlay {
   const apart = distance(a, b);
-  if (!(apart >= LEAST_APART)) throw new RangeError("The two points lie too near to each other.");
+  if (!(apart >= LEAST_APART)) throw new RangeError(say`The two points lie too near to each other.`);
   return keeping(underlay, midpoint(a, b), { ...underlay, mmPerPixel: mm / apart });
 }
 
@@ -98,7 +99,7 @@ export type Lie = "level" | "upright";
  * @throws RangeError where the points are too near to each other to tell
  */
 export function turnedTo(underlay: Underlay, [a, b]: readonly [Point, Point], lie: Lie): Underlay {
-  if (!(distance(a, b) >= LEAST_APART)) throw new RangeError("The two points lie too near to each other.");
+  if (!(distance(a, b) >= LEAST_APART)) throw new RangeError(say`The two points lie too near to each other.`);
   const along = subtract(onPlan(underlay, b), onPlan(underlay, a));
   const axis: Point = lie === "level" ? [1, 0] : [0, 1];
   const from = dot(along, axis) < 0 ? ([-along[0], -along[1]] as const) : along;

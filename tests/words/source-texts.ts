@@ -83,7 +83,7 @@ export function textsOf(file: string, source = readFileSync(join(root, file), "u
         return;
       }
     }
-    const shown = inFault ? null : bareText(node);
+    const shown = inFault && !isSentence(node) ? null : bareText(node);
     if (shown !== null) bare.push(at(node, shown));
     ts.forEachChild(node, (child) => visit(child, inside, inFault || isFault(node)));
   };
@@ -112,7 +112,8 @@ function propertyText(object: ts.ObjectLiteralExpression, name: string): string 
 }
 
 /** Attributes and fields whose text is shown or read out whatever its length. */
-const SHOWN = /^(aria-label|aria-description|title|placeholder|alt|label|heading|summary|caption|hint)$/;
+const SHOWN =
+  /^(aria-label|aria-description|title|placeholder|alt|label|heading|summary|caption|hint|note|gist|has|words)$/;
 
 const TWO_WORDS =
   /\p{L}{2,}[,:;.]? +(?:[^\p{L}]*\{\}[^\p{L}]*)?\p{L}{2,}|\{\}[,:;]? +\p{L}{3,}|\p{L}{3,}:? +\{\}/u;
@@ -188,6 +189,11 @@ function isLeftAlone(node: ts.Node): boolean {
   if (ts.isCallExpression(node) && CITATIONS.test(node.expression.getText())) return true;
   return false;
 }
+
+/** What was wrong with what somebody typed is told them in a sentence: "A price cannot be below 0." */
+const isSentence = (node: ts.Node): boolean =>
+  (ts.isStringLiteralLike(node) && /^\p{Lu}.*\.$/u.test(node.text)) ||
+  (ts.isTemplateExpression(node) && node.templateSpans.at(-1)?.literal.text.endsWith(".") === true);
 
 /** A fault of the program: its own text is for whoever mends it, but what is said inside is for the gardener. */
 const isFault = (node: ts.Node): boolean =>

@@ -17,7 +17,7 @@ interface Props {
 export function readPrice(text: string): number {
   // The currency's sign or letters may stand before or after; they change nothing.
   const price = readNumber(text.replace(/^[^\d.,\-\u2212]+|[^\d]+$/g, ""));
-  if (price < 0) throw new RangeError("A price cannot be below 0.");
+  if (price < 0) throw new RangeError(say`A price cannot be below 0.`);
   return Math.round(price * 100) / 100;
 }
 

@@ -39,7 +39,7 @@ export function TakeoffLeaf() {
       ) : null}
       <Reckoning garden={garden} stage={stage} />
       <WholeGarden garden={garden} />
-      <CardSection title={say`All prices`} gist="what is bought and what is not" costly>
+      <CardSection title={say`All prices`} gist={say`what is bought and what is not`} costly>
         <PriceList garden={garden} />
       </CardSection>
     </div>
@@ -111,7 +111,7 @@ function Reckoning({ garden, stage }: ReckoningProps) {
           <FillByBed takeoff={reckoned} units={garden.units} nameOf={bedName} onShow={(id) => select([id])} />
         </div>
       </CardSection>
-      <CardSection title={say`To carry`} gist="weight, barrows, trips" costly>
+      <CardSection title={say`To carry`} gist={say`weight, barrows, trips`} costly>
         <CarryTable garden={garden} stage={stage} />
       </CardSection>
     </>
@@ -124,10 +124,10 @@ const WholeGarden = ({ garden }: { readonly garden: Garden }) => (
     <CardSection title={say`Cost a year`} gist={say`over ${garden.prices.horizon} years`} costly>
       <CostAYear garden={garden} />
     </CardSection>
-    <CardSection title={say`Walls compared`} gist="first cost, life, cost a year" costly>
+    <CardSection title={say`Walls compared`} gist={say`first cost, life, cost a year`} costly>
       <WallsCompared garden={garden} />
     </CardSection>
-    <CardSection title={say`Layered fill`} gist="what wood below saves" costly>
+    <CardSection title={say`Layered fill`} gist={say`what wood below saves`} costly>
       <LayeringTable garden={garden} />
     </CardSection>
   </>
