@@ -1,10 +1,15 @@
+import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { afterEach, expect, it, vi } from "vitest";
+import { LanguageField } from "../../app/language/LanguageField.tsx";
 import { chooseLanguage, chosenLanguage, languageFor } from "../../app/language/language.ts";
 import { answerInWords } from "../../app/workers/answer-in-words.ts";
 
 const ALL = ["en-US", "en-GB", "de"] as const;
 
-afterEach(() => localStorage.clear());
+afterEach(() => {
+  cleanup();
+  localStorage.clear();
+});
 
 it.each([
   [["de-AT", "en"], "de"],
@@ -58,4 +63,17 @@ it("has a worker answer in English when its words cannot be fetched", async () =
   const worker = answerInWords({ ask: () => 7 }, () => Promise.reject(new Error("offline")));
   await worker.speak("de");
   expect(await worker.ask()).toBe(7);
+});
+
+it("offers each language by its own name, and loads nothing again for the one that is spoken", () => {
+  const onChoose = vi.fn();
+  render(<LanguageField onChoose={onChoose} />);
+  const spoken = screen.getByRole("button", { name: "English (US)" });
+  expect(spoken.getAttribute("aria-pressed")).toBe("true");
+  fireEvent.click(spoken);
+  expect(onChoose).not.toHaveBeenCalled();
+  const german = screen.getByRole("button", { name: "Deutsch" });
+  expect(german.lang).toBe("de");
+  fireEvent.click(german);
+  expect(onChoose).toHaveBeenCalledExactlyOnceWith("de");
 });
