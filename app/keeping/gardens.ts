@@ -2,6 +2,7 @@ import {
   EXAMPLES,
   emptyGarden,
   type Garden,
+  language,
   plainText,
   say,
   told,
@@ -178,7 +179,7 @@ function asKept({ id, name, changed, beds, text }: StoredGarden): KeptGarden {
 const asEarlier = ({ at, beds, label }: EarlierState): EarlierState => ({ at, beds, label });
 
 const timeOf = (at: number): string =>
-  new Date(at).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+  new Date(at).toLocaleString(language(), { dateStyle: "medium", timeStyle: "short" });
 
 const LONGEST_NAME = 80;
 const nameWith = (name: string, words: string): string =>

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
-import { say } from "../../src/index.ts";
 import { useFindings } from "../live/findings.ts";
+import { leftWords } from "../plan/hands/announce.ts";
 import { useEditor } from "../store/use-editor.ts";
 import { countSnags, lesser, toFix } from "./counts.ts";
 
@@ -14,6 +14,7 @@ export function Announcer() {
   const snags = useFindings((s) => s.snags);
   const counts = countSnags(snags);
   const count = of ? `${toFix(counts)}; ${lesser(counts)}.` : "";
+  const left = leftWords(snags);
   const [said, setSaid] = useState("");
   // What the page opens with is no news.
   const [told, setTold] = useState({ message: message.count, count });
@@ -21,14 +22,14 @@ export function Announcer() {
   useEffect(() => {
     const news = [
       message.count === told.message ? "" : message.text,
-      count === told.count || told.count === "" || message.text.includes(say`to fix`) ? "" : count,
+      count === told.count || told.count === "" || message.text.endsWith(left) ? "" : count,
     ].filter(Boolean);
     const timer = setTimeout(() => {
       if (news.length > 0) setSaid(news.join(" "));
       if (message.count !== told.message || count !== told.count) setTold({ message: message.count, count });
     }, QUIET_MS);
     return () => clearTimeout(timer);
-  }, [message, count, told]);
+  }, [message, count, told, left]);
 
   return (
     <p className="unseen" role="status" aria-live="polite">
