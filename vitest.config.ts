@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 export default defineConfig({
   plugins: [react()],
   test: {
+    // Nothing is held to a time here: a busy machine may take long over what is worked out in full.
+    testTimeout: 60_000,
     reporters: ["default", "./tests/plain-reporter.ts"],
     projects: [
       {
@@ -20,7 +22,7 @@ export default defineConfig({
           name: "components",
           environment: "happy-dom",
           include: ["tests/**/*.test.tsx"],
-          setupFiles: ["tests/helpers/fake-canvas.ts"],
+          setupFiles: ["tests/helpers/fake-canvas.ts", "tests/helpers/patience.ts"],
         },
       },
     ],
