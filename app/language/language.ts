@@ -4,7 +4,7 @@ import { remember, remembered } from "../device/remembered.ts";
 const KEY = "bedwright-language";
 
 /** Languages that a device is met with unasked: those whose catalogue is complete. */
-export const COMPLETE: readonly Language[] = ["en-US"];
+export const COMPLETE: readonly Language[] = LANGUAGES;
 
 /** English as it is written outside North America. */
 const BRITISH = /^en-(GB|AU|NZ|IE|ZA|IN)\b/i;

@@ -2,6 +2,7 @@ import { type Op, say } from "../../../src/index.ts";
 import { ClimateSection } from "../../climate/ClimateSection.tsx";
 import { BoardField } from "../../device/BoardField.tsx";
 import { SingleKeysField } from "../../device/SingleKeysField.tsx";
+import { LanguageField } from "../../language/LanguageField.tsx";
 import { useEditor } from "../../store/use-editor.ts";
 import { UnderlaySection } from "../../underlay/UnderlaySection.tsx";
 import { CardSection } from "../card/CardSection.tsx";
@@ -49,6 +50,7 @@ export function SiteLeaf() {
       <CuttingSection garden={garden} />
       <LimitsSection garden={garden} />
       <CardSection title={say`This device`}>
+        <LanguageField />
         <BoardField />
         <SingleKeysField />
       </CardSection>
