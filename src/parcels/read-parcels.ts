@@ -1,5 +1,5 @@
-import { say } from "../words/say.ts";
 import { plainText } from "../garden/plain-text.ts";
+import { say } from "../words/say.ts";
 import type { LonLat } from "./tangent-plane.ts";
 
 /** One outline of a file: a plot, a house. */
@@ -47,7 +47,8 @@ export function readParcels(text: string): readonly Parcel[] {
   refuseOtherCoordinates(json);
   const parcels: Parcel[] = [];
   gather(json, "", {}, parcels, 0);
-  if (parcels.length === 0) throw new ParcelFileError("", say`there is no outline in it, only points or lines`);
+  if (parcels.length === 0)
+    throw new ParcelFileError("", say`there is no outline in it, only points or lines`);
   return parcels.map((parcel, i) =>
     parcel.label === "" ? { ...parcel, label: say`Outline ${i + 1}` } : parcel,
   );
@@ -129,7 +130,8 @@ function add(into: Parcel[], parcel: Parcel): void {
 }
 
 function parcelOf(rings: unknown, path: string, properties: Json): Parcel {
-  if (!Array.isArray(rings) || rings.length === 0) throw new ParcelFileError(path, say`must be a list of rings`);
+  if (!Array.isArray(rings) || rings.length === 0)
+    throw new ParcelFileError(path, say`must be a list of rings`);
   return { label: labelOf(properties), outline: ringOf(rings[0], `${path}[0]`), holes: rings.length - 1 };
 }
 
