@@ -6,6 +6,8 @@ export default defineConfig({
   test: {
     // Nothing is held to a time here: a busy machine may take long over what is worked out in full.
     testTimeout: 60_000,
+    // Left to itself it spares one core; on two that is half of them.
+    maxWorkers: "100%",
     reporters: ["default", "./tests/plain-reporter.ts"],
     projects: [
       {
