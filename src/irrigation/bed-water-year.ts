@@ -16,6 +16,7 @@ import { MIX_SOURCE, TEXTURES_SOURCE, type TextureId } from "../water/soil-water
 import { litresByRule, WEEKLY_RULE } from "../water/weekly-rule.ts";
 import { WETTED_SOURCE, WETTING_SOURCE } from "../water/wetted-soil.ts";
 import { type ClimateFound, climateOf, type KnownClimate } from "./garden-climate.ts";
+import { GROWING_WEATHER_SOURCE, isGrowingWeather } from "./growing-weather.ts";
 import { soilOfBed } from "./soil-of-bed.ts";
 import type { BedWaterYear } from "./types.ts";
 import { growsIn, wateredCrops } from "./watered-crops.ts";
@@ -137,7 +138,10 @@ function mulchedShare({ mulch }: Bed): number {
 function byRule(bed: Bed, site: Garden["site"], climate: ClimateFound): BedWaterYear {
   const { areaMm2 } = soilOfBed(bed);
   const grows = growsIn(wateredCrops(bed, site), monthOfDay);
-  const litresAWeek = grows.map((growing) => (growing ? litresByRule(areaMm2) : 0));
+  // An inch a week is for growing weather: what stands through the frost is at rest.
+  const litresAWeek = grows.map((growing, month) =>
+    growing && isGrowingWeather(month, site) ? litresByRule(areaMm2) : 0,
+  );
   return {
     bedId: bed.id,
     areaMm2,
@@ -147,6 +151,6 @@ function byRule(bed: Bed, site: Garden["site"], climate: ClimateFound): BedWater
     litresAWeek,
     litresAYear: null,
     problem: climate && "problem" in climate ? climate.problem : null,
-    sources: WEEKLY_RULE.sources,
+    sources: [...WEEKLY_RULE.sources, GROWING_WEATHER_SOURCE],
   };
 }

@@ -16,7 +16,7 @@ export interface BedWaterYear {
   readonly guessed: readonly Guessed[];
   /** Twelve, January first; null by the rule of thumb, which knows no months. */
   readonly months: readonly MonthNeed[] | null;
-  /** A week's litres by month, January first; the rule of thumb gives the same in each month in which something grows. */
+  /** A week's litres by month, January first; the rule of thumb gives the same in each month of growing weather. */
   readonly litresAWeek: readonly number[];
   /** Of a mean year; null by the rule of thumb, which knows no rain. */
   readonly litresAYear: number | null;

@@ -41,6 +41,13 @@ export function frostsOf({ lastFrost, firstFrost, latitude, winter }: FrostSite)
   return { last, first, freeDays: daysFrom(last, first), by: typed ? "frosts" : "hemisphere" };
 }
 
+/** Latitude of the tropics, degrees. */
+const TROPIC = 23.44;
+
+/** Whether frost comes to a site at all: not within the tropics where winter is mild and none was typed. */
+export const hasFrost = ({ lastFrost, firstFrost, latitude, winter }: FrostSite): boolean =>
+  lastFrost !== null || firstFrost !== null || winter === "freezing" || Math.abs(latitude) > TROPIC;
+
 /** The same for sites that sow on the same days. */
 export const frostKey = ({ lastFrost, firstFrost, latitude, winter }: FrostSite): string =>
   `${lastFrost} ${firstFrost} ${latitude < 0} ${winter}`;

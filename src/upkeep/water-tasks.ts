@@ -2,8 +2,8 @@ import type { ItemId } from "../garden/fields.ts";
 import { practice, published, type Source } from "../garden/source.ts";
 import { bedWaterYears } from "../irrigation/bed-water-year.ts";
 import { dripPlan } from "../irrigation/drip-plan.ts";
+import { isGrowingWeather } from "../irrigation/growing-weather.ts";
 import type { BedWaterYear, DripZone } from "../irrigation/types.ts";
-import { meetInTime, roundTheYear } from "../planting/year-day.ts";
 import { total } from "../takeoff/purchase.ts";
 import { formatWater } from "../units/water-measures.ts";
 import { dayOfYear, daysIn, MONTHS } from "../water/calendar.ts";
@@ -36,7 +36,7 @@ function monthTask(
   const asks = years.filter((year) => asksIn(month, year, context));
   const asking = new Set(asks.map(({ bedId }) => bedId));
   // Where it freezes the lines are empty in winter: what then wants water gets it by hand.
-  const laid = context.frame.freezes && !isGrowing(month, context) ? [] : zones;
+  const laid = isGrowingWeather(month, context.garden.site) ? zones : [];
   const running = laid.flatMap((zone, i) => {
     const minutes = Math.round(zone.minutesAWeek[month] ?? 0);
     const runs = minutes >= LEAST_MINUTES && zone.bedIds.some((id) => asking.has(id));
@@ -86,35 +86,20 @@ function monthTask(
 }
 
 /**
- * Whether a bed is watered in a month. The rule of thumb is for growing weather: in the months of frost nothing is watered
- * by it, and where winters freeze nothing is watered at all. What is less than a shower is left to the rain.
+ * Whether a bed is watered in a month: where winters freeze only in growing weather. What is less than a shower is left to
+ * the rain.
  */
-function asksIn(
-  month: number,
-  { litresAWeek, areaMm2, method }: BedWaterYear,
-  context: YearContext,
-): boolean {
+function asksIn(month: number, { litresAWeek, areaMm2 }: BedWaterYear, { garden }: YearContext): boolean {
   const depth = ((litresAWeek[month] ?? 0) * MM3_PER_LITRE) / Math.max(1, areaMm2);
   if (depth < LEAST_DEPTH) return false;
-  const { freezes, winter } = context.frame;
-  const always = !freezes || (method !== "rule-of-thumb" && winter === "mild");
-  return always || isGrowing(month, context);
+  return garden.site.winter === "mild" || isGrowingWeather(month, garden.site);
 }
-
-/** Whether any of a month lies between the first planting out and the first frost. */
-const isGrowing = (month: number, { frame }: YearContext): boolean =>
-  meetInTime(
-    { from: dayOfYear(month, 1), days: daysIn(month) },
-    { from: roundTheYear(frame.last - BEFORE_LAST_FROST), days: frame.freeDays + BEFORE_LAST_FROST },
-  );
 
 const MM3_PER_LITRE = 1e6;
 /** A week's water that is worth going out for, mm. */
 const LEAST_DEPTH = 1;
 /** Shorter runs of a week do not fill the lines. */
 const LEAST_MINUTES = 2;
-/** The first crops stand in the open so long before the last frost, days. */
-const BEFORE_LAST_FROST = 14;
 
 const titleOf = (drips: boolean, byHand: boolean): string => {
   if (!drips) return say`Water the beds`;

@@ -1,5 +1,5 @@
 import type { Site } from "../garden/garden.ts";
-import { type Frosts, frostsOf } from "../planting/frosts.ts";
+import { type Frosts, frostsOf, hasFrost } from "../planting/frosts.ts";
 import { roundTheYear, YEAR_DAYS } from "../planting/year-day.ts";
 import type { DayBy, Task } from "./types.ts";
 
@@ -11,18 +11,14 @@ export interface YearFrame extends Pick<Frosts, "last" | "first" | "freeDays"> {
   readonly dayBy: Extract<DayBy, "frosts" | "usual">;
 }
 
-/** Latitude of the tropics, degrees. */
-const TROPIC = 23.44;
-
 /**
  * The frame of a site's year. Frosts that were not typed are those usual in its hemisphere and its kind of winter; where
  * there are none, the same days only set the order of the work.
  */
 export function yearFrame(site: Site): YearFrame {
   const { last, first, freeDays, by } = frostsOf(site);
-  const typed = site.lastFrost !== null || site.firstFrost !== null;
-  const freezes = typed || site.winter === "freezing" || Math.abs(site.latitude) > TROPIC;
-  return { last, first, freeDays, winter: site.winter, freezes, dayBy: by === "frosts" ? "frosts" : "usual" };
+  const dayBy = by === "frosts" ? "frosts" : "usual";
+  return { last, first, freeDays, winter: site.winter, freezes: hasFrost(site), dayBy };
 }
 
 type When = Pick<Task, "from" | "days" | "dayBy">;

@@ -109,6 +109,18 @@ describe("what a bed of the garden asks of water", () => {
     expect(year.sources.length).toBeGreaterThan(0);
   });
 
+  it("asks for nothing by the rule of thumb while frost has the garden at rest, and all year where none comes", () => {
+    const herbs = bed("a", { crops: ["thyme"] });
+    const site = { lastFrost: "04-28", firstFrost: "10-14" };
+    const watered = (changes: Parameters<typeof gardenWith>[0]) =>
+      yearOf(herbs, gardenWith(changes, herbs)).litresAWeek.flatMap((litres, month) =>
+        litres > 0 ? [month] : [],
+      );
+    // From two weeks before the last frost, 14 April, to 14 October.
+    expect(watered({ site })).toEqual([3, 4, 5, 6, 7, 8, 9]);
+    expect(watered({ site: { latitude: 5, winter: "mild" } })).toHaveLength(12);
+  });
+
   it("says what is wrong with a climate there cannot be, and goes by the rule of thumb", () => {
     const beans = bed("a", { crops: ["bean-bush"] });
     const garden = { ...dry(beans), climate: { ...DRY_SUMMER, gaugeHeight: 100 } };

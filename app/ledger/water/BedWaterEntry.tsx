@@ -52,7 +52,10 @@ export function BedWaterEntry({ bed, year, month, whole, units }: Props) {
 }
 
 function monthWords({ months, litresAWeek }: BedWaterYear, month: number, units: Units): string {
-  if (!months) return litresAWeek[month] ? say`By the rule of thumb.` : say`Nothing grows in it.`;
+  if (!months)
+    return litresAWeek[month]
+      ? say`By the rule of thumb.`
+      : say`Nothing grows in it, or frost has it at rest.`;
   const { need, cropEt, effectiveRain, everyDays } = months[month]!;
   if (cropEt === 0) return say`Nothing grows in it.`;
   const [given, served] = [need, effectiveRain].map((mm) => waterDepth(aWeek(mm, month), units)) as [

@@ -100,7 +100,7 @@ const tapOf = ({ items }: Garden, { tap }: DripPlan) => items.find(({ id }) => i
 
 function methodWords(method: string, station: string): string {
   if (method === "rule-of-thumb") {
-    return say`Rule of thumb: about an inch a week, rain counted, the same in every place and month.`;
+    return say`Rule of thumb: about an inch a week, rain counted, the same everywhere, from the first crops in the open to the first frost.`;
   }
   const by = method === "hargreaves" ? "Hargreaves" : "Penman-Monteith";
   return station === "" ? say`By ${by}, a mean year.` : say`By ${by} from ${station}, a mean year.`;
